@@ -1,0 +1,148 @@
+using System.Collections.Immutable;
+using Fractions;
+using GearBlanks.Curves;
+
+namespace GearBlanks.Mechanisms;
+
+/// <summary>A mechanism as its file says it: nothing filled in. Lengths in mm, angles in rad.</summary>
+/// <param name="Place">The file.</param>
+/// <param name="Title">What the mechanism is called; the file's name where it does not say.</param>
+/// <param name="Defaults">What holds wherever an item does not say otherwise.</param>
+/// <param name="Axes">Where spindles stand.</param>
+/// <param name="Sandwiches">What turns.</param>
+/// <param name="Meshes">Which gears mesh.</param>
+/// <param name="Drive">What turns the mechanism; null where no speeds are asked for.</param>
+/// <param name="Hands">What shows.</param>
+public sealed record Job(
+    Place Place,
+    string Title,
+    JobDefaults Defaults,
+    ImmutableArray<JobAxis> Axes,
+    ImmutableArray<JobSandwich> Sandwiches,
+    ImmutableArray<JobMesh> Meshes,
+    JobDrive? Drive,
+    ImmutableArray<JobHand> Hands);
+
+/// <summary>What holds wherever an item does not say otherwise. Profiles go by name.</summary>
+/// <param name="Place">The table.</param>
+/// <param name="Module">Module, mm.</param>
+/// <param name="Rack">Name of a rack profile.</param>
+/// <param name="Material">Name of a material profile.</param>
+/// <param name="Machine">Name of a machine profile.</param>
+/// <param name="Limits">Name of a limits profile.</param>
+/// <param name="Thickness">Sheet thickness, mm.</param>
+/// <param name="Bore">Bore diameter, mm.</param>
+/// <param name="Thinning">Loss of tooth thickness on the reference circle, mm.</param>
+/// <param name="Backlash">Wanted circumferential backlash at the working circle, mm.</param>
+/// <param name="Lettering">Whether gears are lettered.</param>
+/// <param name="Mark">Whether gears carry a clocking mark.</param>
+public sealed record JobDefaults(
+    Place Place,
+    double? Module,
+    string? Rack,
+    string? Material,
+    string? Machine,
+    string? Limits,
+    double? Thickness,
+    double? Bore,
+    double? Thinning,
+    double? Backlash,
+    bool? Lettering,
+    bool? Mark);
+
+/// <summary>Where a spindle stands: at a position, or from another axis by distance and direction.</summary>
+/// <param name="Place">The table.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Position">Position in plan; null where it is given from another axis.</param>
+/// <param name="From">Name of the other axis; null where the position is given.</param>
+/// <param name="Distance">Distance from the other axis, mm.</param>
+/// <param name="Direction">Direction from the other axis, rad, counter-clockwise from +X.</param>
+public sealed record JobAxis(Place Place, string Name, Point? Position, string? From, double Distance, double Direction);
+
+/// <summary>Gears and washers that turn as one, from bottom to top.</summary>
+/// <param name="Place">The table.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Axis">Name of its axis.</param>
+/// <param name="Height">Height of its underside over the frame, mm; null where heights are not checked.</param>
+/// <param name="Layers">Its layers, bottom first.</param>
+public sealed record JobSandwich(Place Place, string Name, string Axis, double? Height, ImmutableArray<JobLayer> Layers);
+
+/// <summary>One layer of a sandwich.</summary>
+/// <param name="Place">The table.</param>
+public abstract record JobLayer(Place Place);
+
+/// <summary>A washer, a hub, a gap: anything without teeth that takes height.</summary>
+/// <param name="Place">The table.</param>
+/// <param name="Thickness">Its height, mm.</param>
+public sealed record JobWasher(Place Place, double Thickness) : JobLayer(Place);
+
+/// <summary>A gear of a sandwich.</summary>
+/// <param name="Place">The table.</param>
+/// <param name="Name">Its name: the sandwich's own where a single gear has none.</param>
+/// <param name="Teeth">Tooth count.</param>
+/// <param name="Module">Module, mm.</param>
+/// <param name="Rack">Name of a rack profile.</param>
+/// <param name="ProfileShift">Profile shift coefficient x.</param>
+/// <param name="TipDiameter">Tip diameter, mm; null for the rack's.</param>
+/// <param name="Thinning">Loss of tooth thickness on the reference circle, mm.</param>
+/// <param name="Thickness">Sheet thickness, mm.</param>
+/// <param name="Material">Name of a material profile.</param>
+/// <param name="Bore">Bore diameter, mm.</param>
+/// <param name="Screws">Its own screws; null for none.</param>
+/// <param name="Holes">Further holes, in the gear's own frame: a tooth's centre line on +X.</param>
+/// <param name="Turned">How far the gear is turned against its sandwich, rad.</param>
+/// <param name="IsDisc">True for a plain turned disc of the tip diameter, whose teeth are milled later.</param>
+/// <param name="Lettering">Whether it is lettered.</param>
+/// <param name="Mark">Whether it carries a clocking mark.</param>
+public sealed record JobGear(
+    Place Place,
+    string Name,
+    int Teeth,
+    double? Module,
+    string? Rack,
+    double ProfileShift,
+    double? TipDiameter,
+    double? Thinning,
+    double? Thickness,
+    string? Material,
+    double? Bore,
+    JobScrews? Screws,
+    ImmutableArray<Circle> Holes,
+    double Turned,
+    bool IsDisc,
+    bool? Lettering,
+    bool? Mark) : JobLayer(Place);
+
+/// <summary>Screws of one gear, evenly spaced on a circle.</summary>
+/// <param name="Place">The table.</param>
+/// <param name="Count">How many.</param>
+/// <param name="CircleDiameter">Diameter of the circle they stand on, mm.</param>
+/// <param name="HoleDiameter">Diameter of their holes, mm.</param>
+/// <param name="HeadDiameter">Diameter of their heads, mm; null where heads take no room.</param>
+/// <param name="StartAngle">Angle of the first, rad, in the gear's own frame.</param>
+public sealed record JobScrews(
+    Place Place, int Count, double CircleDiameter, double HoleDiameter, double? HeadDiameter, double StartAngle);
+
+/// <summary>Two gears that mesh.</summary>
+/// <param name="Place">The table.</param>
+/// <param name="Name">Its name; the gears' names where it has none.</param>
+/// <param name="First">Name of one gear.</param>
+/// <param name="Second">Name of the other.</param>
+/// <param name="MeasuredDistance">Centre distance as measured, mm; overrides the axes' positions.</param>
+/// <param name="Backlash">Wanted circumferential backlash at the working circle, mm.</param>
+/// <param name="ShareOfFirst">The first gear's share of the thinning that makes the backlash, 0 to 1.</param>
+public sealed record JobMesh(
+    Place Place, string Name, string First, string Second, double? MeasuredDistance, double? Backlash, double? ShareOfFirst);
+
+/// <summary>What turns the mechanism.</summary>
+/// <param name="Place">The table.</param>
+/// <param name="Sandwich">Name of the sandwich that is driven.</param>
+/// <param name="Turn">Time of one turn, seconds, exactly as written.</param>
+public sealed record JobDrive(Place Place, string Sandwich, Fraction Turn);
+
+/// <summary>A hand or pointer.</summary>
+/// <param name="Place">The table.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Sandwich">Name of the sandwich it sits on.</param>
+/// <param name="Turn">Time in which it should turn once, seconds, exactly as written.</param>
+public sealed record JobHand(Place Place, string Name, string Sandwich, Fraction Turn);
