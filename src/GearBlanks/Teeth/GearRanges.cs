@@ -1,0 +1,56 @@
+namespace GearBlanks.Teeth;
+
+/// <summary>The ranges in which gears are made; each bound belongs to its range.</summary>
+public static class GearRanges
+{
+    /// <summary>Fewest teeth.</summary>
+    public const int LeastTeeth = 4;
+
+    /// <summary>Most teeth.</summary>
+    public const int MostTeeth = 1000;
+
+    /// <summary>Least module, mm.</summary>
+    public const double LeastModule = 0.05;
+
+    /// <summary>Greatest module, mm.</summary>
+    public const double GreatestModule = 50;
+
+    /// <summary>Least profile shift coefficient.</summary>
+    public const double LeastShift = -1;
+
+    /// <summary>Greatest profile shift coefficient.</summary>
+    public const double GreatestShift = 1.5;
+
+    /// <summary>Least pressure angle, rad.</summary>
+    public const double LeastPressureAngle = 5 * Math.PI / 180;
+
+    /// <summary>Greatest pressure angle, rad.</summary>
+    public const double GreatestPressureAngle = 45 * Math.PI / 180;
+
+    internal static void Require(GearData data)
+    {
+        Require("Tooth count", data.Teeth, LeastTeeth, MostTeeth);
+        Require("Module, mm", data.Module, LeastModule, GreatestModule);
+        Require("Profile shift coefficient", data.ProfileShift, LeastShift, GreatestShift);
+        Require("Pressure angle, rad", data.Rack.PressureAngle, LeastPressureAngle, GreatestPressureAngle);
+        Require("Addendum of the rack, modules", data.Rack.Addendum, 0.1, 5);
+        Require("Dedendum of the rack, modules", data.Rack.Dedendum, 0.1, 5);
+        Require("Fillet radius of the rack, modules", data.Rack.FilletRadius, 0, 5);
+        Require("Dedendum allowance of the rack, mm", data.Rack.DedendumAllowance, 0, data.Module);
+        Require("Thinning, mm", data.Thinning, 0, data.Module * Math.PI / 2);
+        if (data.TipDiameter is { } tip)
+        {
+            Require("Tip diameter, mm", tip, 0, 2 * data.ReferenceDiameter + (10 * data.Module));
+        }
+    }
+
+    private static void Require(string what, double value, double least, double greatest)
+    {
+        if (!(value >= least && value <= greatest))
+        {
+            throw new GearGeometryException(
+                "out-of-range", $"{what}, is outside what can be made", value, value > greatest ? greatest : least,
+                FormattableString.Invariant($"use {least:0.####} to {greatest:0.####}"));
+        }
+    }
+}
