@@ -77,6 +77,15 @@ public sealed record GearPair
     /// <summary>Clearance of the second gear's tip from the first's root circle, mm.</summary>
     public double SecondTipClearance => CentreDistance - Second.TipRadius - First.RootRadius;
 
+    /// <summary>
+    /// Least distance between the second gear's tip corner on its way and the first gear's fillet, mm: negative where it digs in;
+    /// null where it stays outside the form circle.
+    /// </summary>
+    public double? FirstFilletClearance => TipCornerPath.LeastRoom(First, Second, CentreDistance);
+
+    /// <summary>The same for the first gear's tip corner and the second gear's fillet, mm.</summary>
+    public double? SecondFilletClearance => TipCornerPath.LeastRoom(Second, First, CentreDistance);
+
     /// <summary>The pair at a centre distance.</summary>
     /// <param name="first">First gear.</param>
     /// <param name="second">Second gear.</param>

@@ -1,4 +1,6 @@
+using GearBlanks.Curves;
 using GearBlanks.Teeth;
+using MathNet.Numerics.RootFinding;
 
 namespace GearBlanks.Meshing;
 
@@ -10,11 +12,14 @@ internal static class TipCornerPath
 {
     private const int Samples = 96;
 
+    // A guard against a hang only: the bracketed root takes under twenty steps.
+    private const int MaxSteps = 200;
+
     // Flanks that touch on the line of action are found at zero but for rounding.
     private const double Rounding = 1e-7;
 
     /// <summary>
-    /// Least room between the corner and the gear's side below its form circle, mm along the side's normal: negative where they dig in, there or
+    /// Least room between the corner and the gear's side below its form circle, mm: negative where they dig in, there or
     /// on the flank; null where the corner stays outside the form circle and free.
     /// </summary>
     public static double? LeastRoom(ExternalGear gear, ExternalGear mate, double distance)
@@ -37,13 +42,13 @@ internal static class TipCornerPath
         double least = double.PositiveInfinity;
         for (int i = 0; i <= Samples; i++)
         {
-            double room = path.Room(Angle(i));
+            double room = path.Room(AngleOf(i));
             (best, least) = room < least ? (i, room) : (best, least);
         }
 
-        return path.Room(Golden(path.Room, Angle(Math.Max(0, best - 1)), Angle(Math.Min(Samples, best + 1))));
+        return path.Room(Golden(path.Room, AngleOf(Math.Max(0, best - 1)), AngleOf(Math.Min(Samples, best + 1))));
 
-        double Angle(int i) => reach * ((2.0 * i / Samples) - 1);
+        double AngleOf(int i) => reach * ((2.0 * i / Samples) - 1);
     }
 
     private static double Golden(Func<double, double> f, double low, double high)
@@ -87,7 +92,7 @@ internal static class TipCornerPath
         public double AngleAt(double radius) => Math.Acos(
             ((_distance * _distance) + (_mate.TipRadius * _mate.TipRadius) - (radius * radius)) / (2 * _distance * _mate.TipRadius));
 
-        /// <summary>Room between corner and side at the mate's angle, mm along the side's normal at the corner's radius.</summary>
+        /// <summary>Distance of the corner from the gear's side at the mate's angle, mm: negative inside the gear.</summary>
         public double Room(double angle)
         {
             (double sine, double cosine) = Math.SinCos(angle);
@@ -95,14 +100,25 @@ internal static class TipCornerPath
             double y = -_mate.TipRadius * sine;
             double radius = Math.Sqrt((x * x) + (y * y));
             double turned = (_cornerAtPitchPoint - angle) * _mate.Teeth / _gear.Teeth;
-            double corner = Math.Atan2(y, x) - turned;
-            double side = _gear.SideAngleAt(radius) - _sideAtPitchPoint;
-            return (side - corner) * radius * Steepness(radius);
+            double corner = Math.Atan2(y, x) - turned + _sideAtPitchPoint;
+
+            // An involute's parallel is the same involute turned, so its distance is the turn times the base radius.
+            return radius >= _gear.FormRadius
+                ? (_gear.SideAngleAt(radius) - corner) * _gear.BaseRadius
+                : RoomAtFillet(Point.Polar(radius, corner));
         }
 
-        // How steeply the side climbs: the share of its length that is radial.
-        private double Steepness(double radius) => radius >= _gear.FormRadius
-            ? _gear.BaseRadius / radius
-            : radius <= _gear.RootRadius ? 0 : _gear.ReferenceRadius * Math.Sin(_gear.FilletNormalAt(radius)) / radius;
+        private double RoomAtFillet(Point corner)
+        {
+            Trochoid fillet = _gear.Fillet;
+            double Past(double t) => (corner - fillet.PointAt(t)).Dot(fillet.TangentAt(t));
+            if (Past(fillet.Start) <= 0)
+            {
+                return corner.Radius - _gear.RootRadius;
+            }
+
+            double foot = Past(fillet.End) >= 0 ? fillet.End : Brent.FindRoot(Past, fillet.Start, fillet.End, 1e-12, MaxSteps);
+            return (corner - fillet.PointAt(foot)).Dot(fillet.TangentAt(foot).TurnedRight);
+        }
     }
 }
