@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using GearBlanks.Curves;
+
+namespace GearBlanks.Blanks.Lettering;
+
+/// <summary>Finds where lettering fits on a gear's face.</summary>
+public static class LetteringLayout
+{
+    /// <summary>What parts a text into pieces that may stand on lines of their own.</summary>
+    public const string Break = " | ";
+
+    private const double HeightStep = 0.5;
+    private const double TurnStep = Math.PI / 36;
+
+    /// <summary>
+    /// Places a text as large as it goes: on upright lines, else along a circle, else in pieces between the holes, else on slanted
+    /// lines. The same input finds the same place.
+    /// </summary>
+    /// <param name="text">The text, with <see cref="Break"/> where a new line may begin.</param>
+    /// <param name="face">Where strokes may run.</param>
+    /// <param name="leastHeight">Least height of a capital, mm; positive.</param>
+    /// <param name="mostHeight">Greatest height of a capital, mm; at least <paramref name="leastHeight"/>.</param>
+    /// <returns>The lettering, or null where no place was found even at the least height.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The heights are not positive or not in order.</exception>
+    public static PlacedLettering? Place(string text, LetteringFace face, double leastHeight = 2, double mostHeight = 4)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(leastHeight);
+        ArgumentOutOfRangeException.ThrowIfLessThan(mostHeight, leastHeight);
+        ImmutableArray<string> parts =
+            [.. text.Split(Break, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
+        if (parts.IsEmpty)
+        {
+            return new PlacedLettering([], mostHeight);
+        }
+
+        foreach (double height in Heights(leastHeight, mostHeight))
+        {
+            if (PlaceAt(parts, height, face) is { } strokes)
+            {
+                return new PlacedLettering(strokes, height);
+            }
+        }
+
+        return null;
+    }
+
+    private static ImmutableArray<ArcPath>? PlaceAt(ImmutableArray<string> parts, double height, LetteringFace face) =>
+        FirstFit(LetteringLines.Shapes(parts, height, face), face, 0)
+        ?? FirstFit(LetteringRings.Shapes(parts, height, face), face, Math.PI)
+        ?? LetteringRings.BetweenHoles(parts, height, face)
+        ?? FirstFit(LetteringLines.Shapes(parts, height, face), face, Math.PI / 2);
+
+    private static ImmutableArray<ArcPath>? FirstFit(IEnumerable<ImmutableArray<ArcPath>> shapes, LetteringFace face, double mostTurn)
+    {
+        foreach (ImmutableArray<ArcPath> shape in shapes.Where(shape => face.WithoutHoles.Admits(shape)))
+        {
+            foreach (Motion turn in Turns(mostTurn))
+            {
+                if (face.Admits(shape.Select(stroke => stroke.Moved(turn))))
+                {
+                    return [.. shape.Select(stroke => stroke.Moved(turn))];
+                }
+            }
+        }
+
+        return null;
+    }
+
+    private static IEnumerable<double> Heights(double least, double most)
+    {
+        for (int step = 0; most - (step * HeightStep) > least; step++)
+        {
+            yield return most - (step * HeightStep);
+        }
+
+        yield return least;
+    }
+
+    // The smallest turns first, so that lettering stays near the top.
+    private static IEnumerable<Motion> Turns(double most)
+    {
+        yield return Motion.None;
+        for (int step = 1; step * TurnStep <= most; step++)
+        {
+            yield return Motion.Turn(-step * TurnStep);
+            yield return Motion.Turn(step * TurnStep);
+        }
+    }
+}
