@@ -16,32 +16,15 @@ public sealed record LetteringFace(double InnerRadius, double OuterRadius, Immut
     /// <summary>Radius inside of which strokes are clear of the teeth, mm.</summary>
     internal double OuterEdge => OuterRadius - Clearance;
 
-    /// <summary>The same face without its holes: a turn about the origin then makes no difference.</summary>
-    internal LetteringFace WithoutHoles => this with { Holes = [] };
+    /// <summary>True where every stroke keeps the clearance from bore and teeth; a turn about the origin makes no difference.</summary>
+    internal bool HoldsInRing(StrokeSet strokes) =>
+        strokes.IsWithin(OuterEdge) && (InnerRadius <= 0 || strokes.IsClearOf(default, InnerEdge));
 
-    /// <summary>True where every stroke keeps the clearance along its whole length.</summary>
-    internal bool Admits(IEnumerable<ArcPath> strokes) => strokes.All(Admits);
-
-    private bool Admits(ArcPath stroke) =>
-        stroke.Vertices.All(vertex => vertex.Point.Radius <= OuterEdge) // A chord is farthest from the centre at an end.
-        && (InnerRadius <= 0 || Distance(stroke, default) >= InnerEdge)
-        && Holes.All(hole => Distance(stroke, hole.Centre) >= hole.Radius + Clearance);
-
-    private static double Distance(ArcPath stroke, Point from)
+    /// <summary>True where every stroke keeps the clearance from the holes once turned about the origin by an angle, rad.</summary>
+    internal bool IsClearOfHoles(StrokeSet strokes, double turn)
     {
-        double least = double.PositiveInfinity;
-        for (int i = 1; i < stroke.Vertices.Length; i++)
-        {
-            least = Math.Min(least, Distance(stroke.Vertices[i - 1].Point, stroke.Vertices[i].Point, from));
-        }
-
-        return least;
-    }
-
-    private static double Distance(Point start, Point end, Point from)
-    {
-        Vector along = end - start;
-        double nearest = Math.Clamp((from - start).Dot(along) / along.Dot(along), 0, 1);
-        return from.DistanceTo(start + (along * nearest));
+        // Turning the few holes back is cheaper than turning the many strokes.
+        Motion back = Motion.Turn(-turn);
+        return Holes.All(hole => strokes.IsClearOf(back.Apply(hole.Centre), hole.Radius + Clearance));
     }
 }

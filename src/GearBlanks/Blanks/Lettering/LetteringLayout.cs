@@ -52,13 +52,13 @@ public static class LetteringLayout
 
     private static ImmutableArray<ArcPath>? FirstFit(IEnumerable<ImmutableArray<ArcPath>> shapes, LetteringFace face, double mostTurn)
     {
-        foreach (ImmutableArray<ArcPath> shape in shapes.Where(shape => face.WithoutHoles.Admits(shape)))
+        foreach (StrokeSet shape in shapes.Select(shape => new StrokeSet(shape)).Where(face.HoldsInRing))
         {
-            foreach (Motion turn in Turns(mostTurn))
+            foreach (double turn in Turns(mostTurn))
             {
-                if (face.Admits(shape.Select(stroke => stroke.Moved(turn))))
+                if (face.IsClearOfHoles(shape, turn))
                 {
-                    return [.. shape.Select(stroke => stroke.Moved(turn))];
+                    return shape.Turned(turn);
                 }
             }
         }
@@ -77,13 +77,13 @@ public static class LetteringLayout
     }
 
     // The smallest turns first, so that lettering stays near the top.
-    private static IEnumerable<Motion> Turns(double most)
+    private static IEnumerable<double> Turns(double most)
     {
-        yield return Motion.None;
+        yield return 0;
         for (int step = 1; step * TurnStep <= most; step++)
         {
-            yield return Motion.Turn(-step * TurnStep);
-            yield return Motion.Turn(step * TurnStep);
+            yield return -step * TurnStep;
+            yield return step * TurnStep;
         }
     }
 }

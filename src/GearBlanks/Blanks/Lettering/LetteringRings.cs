@@ -7,8 +7,8 @@ namespace GearBlanks.Blanks.Lettering;
 internal static class LetteringRings
 {
     private const int Radii = 9;
-    private const int Starts = 12;
-    private const double SlideStep = Math.PI / 60;
+    private const int Positions = 180;
+    private const double PositionStep = 2 * Math.PI / Positions;
 
     /// <summary>The whole text about the top, on circles from the rim inwards.</summary>
     internal static IEnumerable<ImmutableArray<ArcPath>> Shapes(ImmutableArray<string> parts, double height, LetteringFace face)
@@ -20,21 +20,16 @@ internal static class LetteringRings
             .Select(radius => StrokeFont.LayOnCircle(text, height, default, radius, Math.PI / 2));
     }
 
-    /// <summary>Each part in the next room between holes, clockwise from one of a few starts, the left one first.</summary>
+    /// <summary>Each part in the next room between holes, clockwise from the left or from the first start that works.</summary>
     internal static ImmutableArray<ArcPath>? BetweenHoles(ImmutableArray<string> parts, double height, LetteringFace face)
     {
         double room = parts.Sum(part => StrokeFont.WidthOf(part, height) + height);
         foreach (double radius in BaselineRadii(height, face).Where(radius => room <= 2 * Math.PI * radius))
         {
-            Laid[] laid = [.. parts.Select(part => Lay(part, height, radius))];
-            if (!laid.All(part => face.WithoutHoles.Admits(part.Strokes)))
+            Laid[] laid = [.. parts.Select(part => Lay(part, height, radius, face))];
+            for (int start = 0; start < Positions && Array.TrueForAll(laid, part => part.Free.Contains(true)); start++)
             {
-                continue;
-            }
-
-            for (int start = 0; start < Starts; start++)
-            {
-                if (Slide(laid, Math.PI - (2 * Math.PI * start / Starts), height / radius, face) is { } strokes)
+                if (Slide(laid, start, height / radius) is { } strokes)
                 {
                     return strokes;
                 }
@@ -44,30 +39,40 @@ internal static class LetteringRings
         return null;
     }
 
-    private static Laid Lay(string part, double height, double radius) =>
-        new(StrokeFont.LayOnCircle(part, height, default, radius, 0), StrokeFont.WidthOf(part, height) / 2 / radius);
+    private static Laid Lay(string part, double height, double radius, LetteringFace face)
+    {
+        StrokeSet strokes = new(StrokeFont.LayOnCircle(part, height, default, radius, 0));
+        bool holds = face.HoldsInRing(strokes);
+        return new Laid(
+            strokes,
+            StrokeFont.WidthOf(part, height) / 2 / radius,
+            [.. Enumerable.Range(0, Positions).Select(index => holds && face.IsClearOfHoles(strokes, AngleOf(index)))]);
+    }
 
-    private static ImmutableArray<ArcPath>? Slide(Laid[] parts, double start, double gap, LetteringFace face)
+    private static double AngleOf(int position) => Math.PI - (PositionStep * position);
+
+    private static ImmutableArray<ArcPath>? Slide(Laid[] parts, int start, double gap)
     {
         List<ArcPath> strokes = [];
         double travelled = 0;
         foreach (Laid part in parts)
         {
-            travelled += part.HalfAngle;
-            while (!face.Admits(part.Turned(start - travelled)))
+            int index = (int)Math.Ceiling((travelled + part.HalfAngle) / PositionStep);
+            while (index < Positions && !part.Free[(start + index) % Positions])
             {
-                travelled += SlideStep;
-                if (travelled > 2 * Math.PI)
-                {
-                    return null;
-                }
+                index++;
             }
 
-            strokes.AddRange(part.Turned(start - travelled));
-            travelled += part.HalfAngle + gap;
+            travelled = (index * PositionStep) + part.HalfAngle + gap;
+            if (travelled > 2 * Math.PI)
+            {
+                return null;
+            }
+
+            strokes.AddRange(part.Strokes.Turned(AngleOf(start + index)));
         }
 
-        return travelled <= 2 * Math.PI ? [.. strokes] : null;
+        return [.. strokes];
     }
 
     // Not under one height, where neighbouring letters would lean into one another.
@@ -78,9 +83,6 @@ internal static class LetteringRings
         return least > most ? [] : Enumerable.Range(0, Radii).Select(index => most - ((most - least) * index / (Radii - 1)));
     }
 
-    /// <summary>A part of the text with its middle on the +X axis.</summary>
-    private sealed record Laid(ImmutableArray<ArcPath> Strokes, double HalfAngle)
-    {
-        internal IEnumerable<ArcPath> Turned(double angle) => Strokes.Select(stroke => stroke.Moved(Motion.Turn(angle)));
-    }
+    /// <summary>A part of the text with its middle on the +X axis, and the positions of its middle where it is clear of holes.</summary>
+    private sealed record Laid(StrokeSet Strokes, double HalfAngle, ImmutableArray<bool> Free);
 }
