@@ -53,13 +53,13 @@ internal static class LetteringLines
             yield return block;
         }
 
-        foreach (double y in OffsetsFrom(face.InnerEdge + half.Y, face.OuterEdge - half.Y))
+        foreach (double y in OffsetsFrom(face.InnerEdge + half.Y, Farthest(half.X, half.Y, face.OuterEdge)))
         {
             yield return Shifted(block, new Vector(0, y));
             yield return Shifted(block, new Vector(0, -y));
         }
 
-        foreach (double x in OffsetsFrom(face.InnerEdge + half.X, face.OuterEdge - half.X))
+        foreach (double x in OffsetsFrom(face.InnerEdge + half.X, Farthest(half.Y, half.X, face.OuterEdge)))
         {
             yield return Shifted(block, new Vector(x, 0));
             yield return Shifted(block, new Vector(-x, 0));
@@ -73,7 +73,7 @@ internal static class LetteringLines
         ImmutableArray<ArcPath> below = Block(lines[aboveCount..], height, out Vector halfBelow);
         double half = Math.Max(halfAbove.Y, halfBelow.Y);
         double nearest = Math.Max(face.InnerEdge, (LinePitch - 1) / 2 * height);
-        foreach (double y in OffsetsFrom(nearest + half, face.OuterEdge - half))
+        foreach (double y in OffsetsFrom(nearest + half, Farthest(Math.Max(halfAbove.X, halfBelow.X), half, face.OuterEdge)))
         {
             yield return [.. Shifted(above, new Vector(0, y)), .. Shifted(below, new Vector(0, -y))];
         }
@@ -99,6 +99,11 @@ internal static class LetteringLines
         half = (most - least) * 0.5;
         return Shifted(strokes, default(Point) - (least + half));
     }
+
+    /// <summary>How far out a box may go before its far side leaves the rim, or the chord of its near side becomes too short.</summary>
+    private static double Farthest(double halfAlong, double halfAcross, double rim) => halfAlong > rim
+        ? double.NegativeInfinity
+        : Math.Min(rim - halfAcross, halfAcross + Math.Sqrt((rim * rim) - (halfAlong * halfAlong)));
 
     // From the middle of the room outwards: lettering looks best where it has air on both sides.
     private static IEnumerable<double> OffsetsFrom(double least, double most) => least > most

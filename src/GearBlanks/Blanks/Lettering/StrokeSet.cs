@@ -6,14 +6,15 @@ namespace GearBlanks.Blanks.Lettering;
 /// <summary>Strokes, each with a circle that holds it, so that most distances need not be worked out piece by piece.</summary>
 internal sealed class StrokeSet(ImmutableArray<ArcPath> strokes)
 {
-    private readonly Circle[] _bounds = [.. strokes.Select(Bound)];
+    private Circle[]? _bounds;
 
     /// <summary>True where no stroke comes nearer to a point than a distance, mm.</summary>
     internal bool IsClearOf(Point point, double distance)
     {
-        for (int i = 0; i < _bounds.Length; i++)
+        Circle[] bounds = _bounds ??= [.. strokes.Select(Bound)];
+        for (int i = 0; i < bounds.Length; i++)
         {
-            bool isNear = point.DistanceTo(_bounds[i].Centre) < distance + _bounds[i].Radius;
+            bool isNear = point.DistanceTo(bounds[i].Centre) < distance + bounds[i].Radius;
             if (isNear && Distance(strokes[i], point) < distance)
             {
                 return false;

@@ -41,8 +41,8 @@ public sealed class LetteringLayoutTests
                     Assert.Equal(strokes, lettering.Strokes.Length);
                 }
             },
-            iter: 300);
-        Assert.True(placed > 50, "Too few of the faces tried had room for the check to mean anything.");
+            iter: 100);
+        Assert.True(placed > 20, "Too few of the faces tried had room for the check to mean anything.");
     }
 
     [Fact]
@@ -81,9 +81,10 @@ public sealed class LetteringLayoutTests
     public void What_does_not_fit_at_the_least_height_is_left_out(double inner, double outer) =>
         Assert.Null(LetteringLayout.Place("the harbour office's own moon wheel", new LetteringFace(inner, outer, [], 1)));
 
+    // The holes and their clearances cover radii 6.3 to 9.7 mm: less than 2 mm is left on either side.
     [Fact]
     public void A_face_riddled_with_holes_takes_no_lettering() =>
-        Assert.Null(LetteringLayout.Place("z 81", new LetteringFace(4, 12, Holes(16, 8, 1.3, 0), 0.5)));
+        Assert.Null(LetteringLayout.Place("z 81", new LetteringFace(4, 12, Holes(24, 8, 1.5, 0), 0.5)));
 
     [Fact]
     public void Letters_are_at_least_as_high_as_asked_and_the_least_height_itself_is_tried()
