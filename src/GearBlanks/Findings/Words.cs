@@ -1,0 +1,33 @@
+using System.Globalization;
+
+namespace GearBlanks.Findings;
+
+/// <summary>Numbers in sentences for people: the same in every culture.</summary>
+public static class Words
+{
+    /// <summary>A figure to three decimals (more where it is small, none below zero's sign) with its unit.</summary>
+    public static string Figure(double value, string unit)
+    {
+        string digits = Math.Abs(value) is > 0 and < 0.01 ? "0.######" : "0.###";
+        string number = value.ToString(digits, CultureInfo.InvariantCulture);
+        return (number == "-0" ? "0" : number) + (unit.Length == 0 ? "" : " " + unit);
+    }
+
+    /// <summary>A length, mm.</summary>
+    public static string Mm(double value) => Figure(value, "mm");
+
+    /// <summary>A change with its sign, to two decimals, rounded away from zero so that making it is enough.</summary>
+    public static string Change(double value)
+    {
+        double rounded = Math.Sign(value) * Math.Ceiling((Math.Abs(value) * 100) - 1e-9) / 100;
+        return rounded.ToString("+0.00;-0.00;0", CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>A list in a sentence: "a, b and c".</summary>
+    public static string List(IReadOnlyList<string> items) => items.Count switch
+    {
+        0 => "",
+        1 => items[0],
+        _ => string.Join(", ", items.Take(items.Count - 1)) + " and " + items[^1],
+    };
+}

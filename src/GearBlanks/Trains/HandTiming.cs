@@ -1,0 +1,24 @@
+using Fractions;
+
+namespace GearBlanks.Trains;
+
+/// <summary>How well a hand keeps the time it should.</summary>
+/// <param name="Period">Time of one turn, seconds, exactly.</param>
+/// <param name="WantedPeriod">Time that one turn should take, seconds, exactly.</param>
+public sealed record HandTiming(Fraction Period, Fraction WantedPeriod)
+{
+    private const int DegreesInATurn = 360;
+
+    /// <summary>Error of the period, parts per million: positive where the hand is slow.</summary>
+    public double ErrorPpm => ((Period - WantedPeriod) / WantedPeriod * 1_000_000).ToDouble();
+
+    /// <summary>Time until the hand is one degree from where it should be, seconds; null where it never is.</summary>
+    public double? SecondsToOneDegree
+    {
+        get
+        {
+            Fraction drift = (1 / Period) - (1 / WantedPeriod);
+            return drift.IsZero ? null : (1 / (drift.Abs() * DegreesInATurn)).ToDouble();
+        }
+    }
+}
