@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using GearBlanks.Blanks;
+using GearBlanks.Blanks.Lettering;
+using GearBlanks.Curves;
+using GearBlanks.Curves.Fitting;
+
+namespace GearBlanks.Cutting;
+
+/// <summary>Turns a part into a drawing: its contours by operation, and beside it, on the layer that is never cut, what it is in words.</summary>
+public static class PartDrawing
+{
+    /// <summary>Length of the line by which a reader without units can be checked, mm.</summary>
+    public const double LengthMark = 20;
+
+    private const double NoteHeight = 2.5;
+    private const double NoteSpacing = 4.5;
+    private const double NoteGap = 5;
+
+    // Half the height of the ticks that end the length mark.
+    private const double Tick = 1;
+
+    /// <summary>Draws a part.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="layerNames">The layer name of each operation.</param>
+    /// <param name="tolerance">Greatest distance between the written pieces and the exact outline, mm.</param>
+    /// <param name="pieces">Arcs or chords.</param>
+    /// <param name="words">What the note says, a line an item.</param>
+    public static Drawing Of(
+        Part part, IReadOnlyDictionary<Operation, string> layerNames, double tolerance, Pieces pieces, IEnumerable<string> words)
+    {
+        (ImmutableArray<ArcPath> paths, ImmutableArray<Circle> circles) = Outside(part.Outside, tolerance, pieces);
+        double bottom = -Reach(paths, circles) - NoteGap;
+        return new Drawing(part.Name,
+        [
+            new DrawingLayer(layerNames[Operation.Note], Operation.Note, Notes(words, bottom), []),
+            new DrawingLayer(layerNames[Operation.Engrave], Operation.Engrave, part.Engraving, []),
+            new DrawingLayer(layerNames[Operation.CutHoles], Operation.CutHoles, [], part.Holes),
+            new DrawingLayer(layerNames[Operation.CutOutside], Operation.CutOutside, paths, circles),
+        ]);
+    }
+
+    private static (ImmutableArray<ArcPath> Paths, ImmutableArray<Circle> Circles) Outside(Outline outline, double tolerance, Pieces pieces) =>
+        outline.Pattern is [Arc { IsFullCircle: true } circle]
+            ? ([], [new Circle(circle.Centre, circle.Radius)])
+            : ([OutlineFit.Fit(outline, tolerance, pieces)], []);
+
+    private static double Reach(ImmutableArray<ArcPath> paths, ImmutableArray<Circle> circles) => Math.Max(
+        paths.SelectMany(path => path.Vertices).Select(vertex => vertex.Point.Radius).DefaultIfEmpty(0).Max(),
+        circles.Select(circle => circle.Centre.Radius + circle.Radius).DefaultIfEmpty(0).Max());
+
+    private static ImmutableArray<ArcPath> Notes(IEnumerable<string> words, double top)
+    {
+        ImmutableArray<ArcPath>.Builder strokes = ImmutableArray.CreateBuilder<ArcPath>();
+        double half = LengthMark / 2;
+        strokes.Add(ArcPath.Strokes(
+            [new Point(-half, top + Tick), new Point(-half, top - Tick), new Point(-half, top), new Point(half, top), new Point(half, top + Tick), new Point(half, top - Tick)]));
+        double line = top - Tick;
+        foreach (string text in words.Prepend(FormattableString.Invariant($"this line is {LengthMark:0} mm long")))
+        {
+            line -= NoteSpacing;
+            var start = new Point(-StrokeFont.WidthOf(text, NoteHeight) / 2, line);
+            strokes.AddRange(StrokeFont.Lay(text, NoteHeight, start));
+        }
+
+        return strokes.ToImmutable();
+    }
+}

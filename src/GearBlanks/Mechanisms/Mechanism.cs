@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using Fractions;
+using GearBlanks.Blanks;
+using GearBlanks.Curves;
+using GearBlanks.Findings;
+using GearBlanks.Meshing;
+
+namespace GearBlanks.Mechanisms;
+
+/// <summary>A mechanism with every default filled in and every gear worked out. Lengths in mm, angles in rad.</summary>
+/// <param name="Title">What it is called.</param>
+/// <param name="Limits">The limits it is judged by.</param>
+/// <param name="Machine">The machine its parts are drawn for.</param>
+/// <param name="Axes">Where spindles stand.</param>
+/// <param name="Sandwiches">What turns.</param>
+/// <param name="Meshes">Which gears mesh.</param>
+/// <param name="Drive">What turns it; null where speeds are not asked for.</param>
+/// <param name="Hands">What shows.</param>
+public sealed record Mechanism(
+    string Title,
+    Limits Limits,
+    Machine Machine,
+    ImmutableArray<Axis> Axes,
+    ImmutableArray<Sandwich> Sandwiches,
+    ImmutableArray<Mesh> Meshes,
+    Drive? Drive,
+    ImmutableArray<Hand> Hands)
+{
+    /// <summary>All gears, in the order of the job.</summary>
+    public IEnumerable<MountedGear> Gears => Sandwiches.SelectMany(sandwich => sandwich.Gears);
+}
+
+/// <summary>Where a spindle stands.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Position">Position in plan.</param>
+public sealed record Axis(string Name, Point Position);
+
+/// <summary>Gears locked to one spindle, which turn as one.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Axis">Its axis.</param>
+/// <param name="Gears">Its gears, bottom first.</param>
+public sealed record Sandwich(string Name, Axis Axis, ImmutableArray<MountedGear> Gears);
+
+/// <summary>A gear in its sandwich.</summary>
+/// <param name="Blank">The gear with all that is cut into its face.</param>
+/// <param name="Material">Its material; null where the job names none.</param>
+/// <param name="Sandwich">Name of its sandwich.</param>
+/// <param name="Axis">Its axis.</param>
+/// <param name="Turned">How far it is turned against its sandwich, rad.</param>
+/// <param name="Bottom">Height of its underside over the frame, mm; null where heights are not checked.</param>
+public sealed record MountedGear(Blank Blank, Material? Material, string Sandwich, Axis Axis, double Turned, double? Bottom)
+{
+    /// <summary>Its name.</summary>
+    public string Name => Blank.Name;
+}
+
+/// <summary>Two gears in mesh at the distance that the frame really has.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="First">One gear.</param>
+/// <param name="Second">The other.</param>
+/// <param name="Pair">The pair at its real distance.</param>
+/// <param name="DrawnDistance">Centre distance from the axes' positions, mm.</param>
+/// <param name="MeasuredDistance">Centre distance as measured, mm; null where it was not.</param>
+/// <param name="WantedBacklash">Circumferential backlash it is designed for, mm.</param>
+public sealed record Mesh(
+    string Name, MountedGear First, MountedGear Second, GearPair Pair, double DrawnDistance, double? MeasuredDistance, double WantedBacklash);
+
+/// <summary>What turns the mechanism.</summary>
+/// <param name="Sandwich">Name of the sandwich that is driven.</param>
+/// <param name="Turn">Time of one turn, seconds, exactly.</param>
+public sealed record Drive(string Sandwich, Fraction Turn);
+
+/// <summary>A hand or pointer.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Sandwich">Name of the sandwich it sits on.</param>
+/// <param name="Turn">Time in which it should turn once, seconds, exactly.</param>
+public sealed record Hand(string Name, string Sandwich, Fraction Turn);

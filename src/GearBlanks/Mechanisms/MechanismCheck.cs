@@ -1,0 +1,60 @@
+using GearBlanks.Blanks;
+using GearBlanks.Findings;
+using GearBlanks.Meshing;
+using GearBlanks.Teeth;
+
+namespace GearBlanks.Mechanisms;
+
+/// <summary>Checks a whole mechanism: every gear, mesh, sandwich, train and hand.</summary>
+public static class MechanismCheck
+{
+    /// <summary>The report on a mechanism.</summary>
+    public static MechanismReport Of(Mechanism mechanism)
+    {
+        TrainReport train = TrainCheck.Of(mechanism);
+        IEnumerable<Finding> findings = mechanism.Gears.SelectMany(gear => OnGear(gear, mechanism.Limits))
+            .Concat(mechanism.Meshes.SelectMany(mesh => OnMesh(mesh, mechanism.Limits)))
+            .Concat(SandwichCheck.Of(mechanism))
+            .Concat(SharedAxesCheck.Of(mechanism))
+            .Concat(train.Findings);
+        return new MechanismReport(
+            mechanism, [.. findings.OrderByDescending(finding => finding.Level)], train.Speeds, train.Hands);
+    }
+
+    private static IEnumerable<Finding> OnGear(MountedGear gear, Limits limits) =>
+        ToothCheck.Of(gear.Blank.Gear, Places.Gear(gear.Name), limits)
+            .Concat(WallCheck.Of(gear.Blank, Places.Gear(gear.Name), limits));
+
+    private static IEnumerable<Finding> OnMesh(Mesh mesh, Limits limits)
+    {
+        string place = Places.Mesh(mesh.Name);
+        foreach (Finding finding in PairCheck.Of(mesh.Pair, mesh.First.Name, mesh.Second.Name, place, limits, mesh.WantedBacklash))
+        {
+            yield return finding;
+        }
+
+        if (mesh.MeasuredDistance is { } measured)
+        {
+            yield return Check.Of(
+                "distance-disagreement", place, Math.Abs(measured - mesh.DrawnDistance), limits.DistanceDisagreement, "mm",
+                $"Difference between the measured centre distance {Words.Mm(measured)} and the axes' {Words.Mm(mesh.DrawnDistance)}",
+                _ => $"Measure again, or move an axis by {Words.Mm(Math.Abs(measured - mesh.DrawnDistance))}: the check uses the measured distance.");
+        }
+
+        if (mesh.First.Bottom is { } first && mesh.Second.Bottom is { } second)
+        {
+            yield return FaceOverlap(mesh, first, second, place, limits);
+        }
+    }
+
+    private static Finding FaceOverlap(Mesh mesh, double first, double second, string place, Limits limits)
+    {
+        (double one, double other) = (mesh.First.Blank.Thickness, mesh.Second.Blank.Thickness);
+        double overlap = Math.Min(first + one, second + other) - Math.Max(first, second);
+        double apart = first + (one / 2) - second - (other / 2);
+        return Check.Of(
+            "face-overlap", place, overlap / Math.Min(one, other), limits.FaceOverlap, "",
+            "Overlap of the faces, as a share of the thinner one,",
+            _ => $"{(apart > 0 ? "Lower" : "Raise")} {mesh.First.Name} by {Words.Mm(Math.Abs(apart))} to bring the middles level.");
+    }
+}

@@ -1,0 +1,155 @@
+using System.Collections.Immutable;
+using GearBlanks.Findings;
+using GearBlanks.Teeth;
+
+namespace GearBlanks.Mechanisms;
+
+/// <summary>
+/// Turns a job into a mechanism: fills in every default, finds the profiles, works out thinning, gears and pairs. The job's
+/// references are sound (its reader sees to that); what cannot exist comes back as problems, all at once.
+/// </summary>
+public sealed class Resolver
+{
+    private readonly Job _job;
+    private readonly IProfiles _profiles;
+    private readonly List<Problem> _problems = [];
+    private readonly Dictionary<string, BasicRack?> _racks = [];
+    private readonly Dictionary<string, Material?> _materials = [];
+
+    private Resolver(Job job, IProfiles profiles)
+    {
+        _job = job;
+        _profiles = profiles;
+    }
+
+    /// <summary>Resolves a job.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="profiles">Where its profiles come from.</param>
+    public static Outcome<Mechanism> Resolve(Job job, IProfiles profiles)
+    {
+        var resolver = new Resolver(job, profiles);
+        Mechanism? mechanism = resolver.Resolve();
+        return mechanism is not null && resolver._problems.Count == 0
+            ? mechanism
+            : resolver._problems.Distinct().OrderBy(p => p.Place.Line).ThenBy(p => p.Place.Column).ToImmutableArray();
+    }
+
+    private Mechanism? Resolve()
+    {
+        JobDefaults defaults = _job.Defaults;
+        Limits? limits = Take(_profiles.Limits(defaults.Limits ?? DefaultNames.Limits, defaults.Place));
+        Machine? machine = Take(_profiles.Machine(defaults.Machine ?? DefaultNames.Machine, defaults.Place));
+        ImmutableDictionary<string, Axis> axes = AxisPlacer.Place(_job.Axes);
+        ImmutableDictionary<string, GearPlan> plans = Plans(axes);
+        if (limits is null || machine is null || _problems.Count > 0)
+        {
+            return null;
+        }
+
+        ImmutableArray<MeshPlan> meshPlans = [.. _job.Meshes.Select(mesh => MeshPlan.Of(mesh, plans, defaults, limits))];
+        ImmutableDictionary<string, double> thinning = Thinning.Of(plans.Values, meshPlans);
+        ImmutableDictionary<string, MountedGear> gears = plans
+            .Select(plan => (plan.Key, Gear: Try(plan.Value.Place, "teeth", () => plan.Value.Mount(thinning[plan.Key]))))
+            .Where(pair => pair.Gear is not null)
+            .ToImmutableDictionary(pair => pair.Key, pair => pair.Gear!);
+        ImmutableArray<Mesh> meshes = [.. meshPlans
+            .Where(plan => gears.ContainsKey(plan.Job.First) && gears.ContainsKey(plan.Job.Second))
+            .Select(plan => Try(plan.Job.Place, "gears", () => plan.Mesh(gears)))
+            .OfType<Mesh>()];
+        if (_problems.Count > 0)
+        {
+            return null;
+        }
+
+        return new Mechanism(
+            _job.Title, limits, machine,
+            [.. _job.Axes.Select(axis => axes[axis.Name])],
+            [.. _job.Sandwiches.Select(sandwich => new Sandwich(
+                sandwich.Name, axes[sandwich.Axis], [.. sandwich.Layers.OfType<JobGear>().Select(gear => gears[gear.Name])]))],
+            meshes,
+            _job.Drive is { } drive ? new Drive(drive.Sandwich, drive.Turn) : null,
+            [.. _job.Hands.Select(hand => new Hand(hand.Name, hand.Sandwich, hand.Turn))]);
+    }
+
+    private ImmutableDictionary<string, GearPlan> Plans(ImmutableDictionary<string, Axis> axes)
+    {
+        ImmutableDictionary<string, GearPlan>.Builder plans = ImmutableDictionary.CreateBuilder<string, GearPlan>();
+        foreach (JobSandwich sandwich in _job.Sandwiches)
+        {
+            double? bottom = sandwich.Height;
+            foreach (JobLayer layer in sandwich.Layers)
+            {
+                bottom += layer switch
+                {
+                    JobGear gear => AddPlan(gear, sandwich, axes[sandwich.Axis], bottom, plans),
+                    JobWasher washer => washer.Thickness,
+                    _ => throw new InvalidOperationException("A layer is a gear or a washer."),
+                };
+            }
+        }
+
+        return plans.ToImmutable();
+    }
+
+    // Returns the gear's thickness, 0 where it is missing and a problem is noted.
+    private double AddPlan(
+        JobGear gear, JobSandwich sandwich, Axis axis, double? bottom, ImmutableDictionary<string, GearPlan>.Builder plans)
+    {
+        JobDefaults defaults = _job.Defaults;
+        double? module = Need(gear.Module ?? defaults.Module, gear, "module");
+        double? thickness = Need(gear.Thickness ?? defaults.Thickness, gear, "thickness");
+        BasicRack? rack = Cached(_racks, gear.Rack ?? defaults.Rack ?? DefaultNames.Rack, gear.Place, _profiles.Rack);
+        string? materialName = gear.Material ?? defaults.Material;
+        Material? material = materialName is null ? null : Cached(_materials, materialName, gear.Place, _profiles.Material);
+        if (module is { } m && thickness is { } t && rack is not null)
+        {
+            plans[gear.Name] = new GearPlan(gear, defaults, sandwich.Name, axis, m, t, rack, material, bottom);
+        }
+
+        return thickness ?? 0;
+    }
+
+    private double? Need(double? value, JobGear gear, string key)
+    {
+        if (value is null)
+        {
+            _problems.Add(new Problem(
+                gear.Place, $"sandwiches.layers.{key}", null, $"Gear {gear.Name} has no {key}, and [defaults] gives none",
+                $"a length in mm, here or as {key} in [defaults]"));
+        }
+
+        return value;
+    }
+
+    private T? Cached<T>(Dictionary<string, T?> known, string name, Place place, Func<string, Place, Outcome<T>> find)
+        where T : class
+    {
+        if (!known.TryGetValue(name, out T? value))
+        {
+            known[name] = value = Take(find(name, place));
+        }
+
+        return value;
+    }
+
+    private T? Take<T>(Outcome<T> outcome)
+        where T : class
+    {
+        _problems.AddRange(outcome.Problems);
+        return outcome.Value;
+    }
+
+    private T? Try<T>(Place place, string key, Func<T> make)
+        where T : class
+    {
+        try
+        {
+            return make();
+        }
+        catch (GearGeometryException e)
+        {
+            _problems.Add(new Problem(place, key, null, e.Message.TrimEnd('.')));
+            return null;
+        }
+    }
+}

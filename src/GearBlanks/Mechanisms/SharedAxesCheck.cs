@@ -1,0 +1,53 @@
+using System.Globalization;
+using GearBlanks.Findings;
+using GearBlanks.Meshing;
+using GearBlanks.Teeth;
+
+namespace GearBlanks.Mechanisms;
+
+/// <summary>Meshes between the same two axes must all fit one distance.</summary>
+internal static class SharedAxesCheck
+{
+    public static IEnumerable<Finding> Of(Mechanism mechanism) => mechanism.Meshes
+        .GroupBy(mesh => Key(mesh))
+        .Where(group => group.Count() > 1)
+        .SelectMany(group => OnAxes(Places.Axes(group.Key.First, group.Key.Second), [.. group], mechanism.Limits));
+
+    private static (string First, string Second) Key(Mesh mesh)
+    {
+        (string a, string b) = (mesh.First.Axis.Name, mesh.Second.Axis.Name);
+        return string.CompareOrdinal(a, b) < 0 ? (a, b) : (b, a);
+    }
+
+    private static IEnumerable<Finding> OnAxes(string place, Mesh[] meshes, Limits limits)
+    {
+        (Mesh near, Mesh far) = (meshes.MinBy(mesh => mesh.Pair.CentreDistance)!, meshes.MaxBy(mesh => mesh.Pair.CentreDistance)!);
+        yield return Check.Of(
+            "distance-disagreement", place, far.Pair.CentreDistance - near.Pair.CentreDistance, limits.DistanceDisagreement, "mm",
+            "Difference between the centre distances that meshes on the same two axes are given",
+            _ => $"Two axes have one distance: measure {near.Name} and {far.Name} again.");
+
+        (Mesh Mesh, double Distance)[] closed = [.. meshes
+            .Select(mesh => (mesh, GearPair.ZeroBacklashDistance(mesh.First.Blank.Gear, mesh.Second.Blank.Gear)))
+            .Where(pair => pair.Item2 is not null)
+            .Select(pair => (pair.mesh, pair.Item2!.Value))];
+        if (closed.Length > 1)
+        {
+            (Mesh Mesh, double Distance) shortest = closed.MinBy(pair => pair.Distance);
+            (Mesh Mesh, double Distance) longest = closed.MaxBy(pair => pair.Distance);
+            yield return Check.Of(
+                "distance-spread", place, longest.Distance - shortest.Distance, limits.DistanceSpread.Times(shortest.Mesh.Pair.First.Module), "mm",
+                "Spread of the distances at which meshes on the same two axes have no backlash", _ => SpreadAdvice(shortest.Mesh, longest.Mesh, longest.Distance));
+        }
+    }
+
+    // The thickness that the shorter mesh lacks at the longer one's distance, as profile shift.
+    private static string SpreadAdvice(Mesh shorter, Mesh longer, double distance)
+    {
+        GearData first = shorter.First.Blank.Gear.Data;
+        GearData second = shorter.Second.Blank.Gear.Data;
+        double lacking = first.Thinning + second.Thinning - Thickness.TotalThinningFor(first, second, distance, 0);
+        double shift = lacking / (2 * first.Module * Math.Tan(first.Rack.PressureAngle));
+        return $"Raise the sum of profile shifts of {shorter.Name} by {shift.ToString("0.000", CultureInfo.InvariantCulture)} to fit the distance of {longer.Name}.";
+    }
+}
