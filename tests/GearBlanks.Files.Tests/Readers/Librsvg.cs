@@ -29,10 +29,10 @@ public static class Librsvg
         differences.Expect("page width", page.Width, strokes.Width * MillimetresPerPoint, Tolerance);
         differences.Expect("page height", page.Height, strokes.Height * MillimetresPerPoint, Tolerance);
         differences.Expect("number of paths", wanted.Count, strokes.Paths.Count);
-        foreach ((Shape shape, (bool closed, Extent box)) in wanted.Zip(strokes.Paths))
+        foreach ((Shape shape, PdfStrokes.Stroke stroke) in wanted.Zip(strokes.Paths))
         {
-            differences.Expect($"path on {shape.Layer}, closed", shape.Closed, closed);
-            differences.Expect($"path on {shape.Layer}", shape.Box, OnDrawing(box, page), Tolerance);
+            differences.Expect($"path on {shape.Layer}, closed", shape.Closed, stroke.Closed);
+            differences.Expect($"path on {shape.Layer}", shape.Box, OnDrawing(stroke.Box, page), Tolerance);
         }
 
         return differences.Found;

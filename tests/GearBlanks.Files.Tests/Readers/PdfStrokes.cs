@@ -8,19 +8,23 @@ namespace GearBlanks.Files.Tests.Readers;
 
 /// <summary>
 /// The stroked paths of a one-page PDF, in points, Y upwards: where a reader has put the lines' middles, stroke width left out.
-/// Knows what drawings need: q, Q, cm, m, l, c, h and the painting operators.
+/// Knows what drawings need: q, Q, cm, m, l, c, h, colours and the painting operators.
 /// </summary>
 public sealed partial class PdfStrokes
 {
-    private readonly List<(bool Closed, Extent Box)> _paths = [];
+    private readonly List<Stroke> _paths = [];
     private readonly List<double> _operands = [];
     private readonly Stack<double[]> _saved = [];
     private double[] _matrix = [1, 0, 0, 1, 0, 0];
     private (double X, double Y) _at;
     private Extent _box = Extent.Nothing;
     private bool _closed;
+    private string _colour = "";
 
     private PdfStrokes(double width, double height) => (Width, Height) = (width, height);
+
+    /// <summary>One path: closed or not, its middle line's box in points, and the numbers of its colour.</summary>
+    public sealed record Stroke(bool Closed, Extent Box, string Colour);
 
     /// <summary>The page's width, pt.</summary>
     public double Width { get; }
@@ -29,7 +33,7 @@ public sealed partial class PdfStrokes
     public double Height { get; }
 
     /// <summary>The paths in the order they are drawn.</summary>
-    public IReadOnlyList<(bool Closed, Extent Box)> Paths => _paths;
+    public IReadOnlyList<Stroke> Paths => _paths;
 
     public static PdfStrokes Read(string file)
     {
@@ -93,8 +97,11 @@ public sealed partial class PdfStrokes
                 _closed = true;
                 break;
             case "S":
-                _paths.Add((_closed, _box));
+                _paths.Add(new Stroke(_closed, _box, _colour));
                 Forget();
+                break;
+            case "RG" or "SCN":
+                _colour = string.Join(' ', _operands);
                 break;
             case "n" or "f" or "f*":
                 Forget();
