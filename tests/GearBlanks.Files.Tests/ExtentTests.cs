@@ -12,7 +12,7 @@ public class ExtentTests
     [Fact]
     public void Each_shape_agrees_with_the_way_by_angles()
     {
-        foreach (DrawingLayer layer in new[] { Samples.Plate, Samples.Washer, Samples.Wheel }.SelectMany(drawing => drawing.Layers))
+        foreach (DrawingLayer layer in Samples.All.Values.SelectMany(drawing => drawing.Layers))
         {
             Assert.All(layer.Paths, path => AssertSame(Shape.Of(layer.Name, path).Box, Extent.Of(path)));
             Assert.All(layer.Circles, circle => AssertSame(Shape.Of(layer.Name, circle).Box, Extent.Of(layer with { Paths = [], Circles = [circle] })));

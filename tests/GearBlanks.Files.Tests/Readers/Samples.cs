@@ -34,6 +34,14 @@ public static class Samples
         new("outside", Operation.CutOutside, [Scallops(83, 31.7, 0.31)], []),
     ]);
 
+    /// <summary>Every drawing that goes through every reader, by a name for the test's title.</summary>
+    public static IReadOnlyDictionary<string, Drawing> All { get; } = new Dictionary<string, Drawing>
+    {
+        ["plate"] = Plate,
+        ["washer"] = Washer,
+        ["wheel"] = Wheel,
+    };
+
     private static ArcPath PlateOutline => new(
     [
         new(new Point(-17, -12), 0), new(new Point(15, -12), Quarter), new(new Point(18, -9), 0), new(new Point(18, 0), Quarter),

@@ -8,14 +8,7 @@ namespace GearBlanks.Files.Tests.Svg;
 /// <summary>Readers that were not written here find the shapes at true size, and the tests notice where they do not.</summary>
 public class SvgReadersTests
 {
-    private static readonly Dictionary<string, Drawing> Drawings = new()
-    {
-        ["plate"] = Samples.Plate,
-        ["washer"] = Samples.Washer,
-        ["wheel"] = Samples.Wheel,
-    };
-
-    public static TheoryData<string> Cases { get; } = [.. Drawings.Keys];
+    public static TheoryData<string> Cases { get; } = [.. Samples.All.Keys];
 
     [Theory, MemberData(nameof(Cases))]
     public void Librsvg_reads_what_was_drawn(string drawing) => Assert.Empty(Read(Librsvg.Compare, drawing));
@@ -57,8 +50,8 @@ public class SvgReadersTests
 
     private static IReadOnlyList<string> Read(Func<string, Drawing, IReadOnlyList<string>> reader, string drawing)
     {
-        using MadeFile file = new("drawn.svg", SvgWriter.Write(Drawings[drawing]));
-        return reader(file.FilePath, Drawings[drawing]);
+        using MadeFile file = new("drawn.svg", SvgWriter.Write(Samples.All[drawing]));
+        return reader(file.FilePath, Samples.All[drawing]);
     }
 
     private static IReadOnlyList<string> Spoiled(Func<string, Drawing, IReadOnlyList<string>> reader, string content)
