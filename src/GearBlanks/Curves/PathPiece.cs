@@ -1,0 +1,28 @@
+namespace GearBlanks.Curves;
+
+/// <summary>One line or arc of a path.</summary>
+/// <param name="From">Where it begins, mm.</param>
+/// <param name="To">Where it ends, mm.</param>
+/// <param name="Bulge">Tangent of a quarter of the angle swept, counter-clockwise positive; 0 for a line.</param>
+public readonly record struct PathPiece(Point From, Point To, double Bulge)
+{
+    /// <summary>True for a straight piece.</summary>
+    public bool IsLine => Bulge == 0;
+
+    /// <summary>Radius, mm; infinite for a line.</summary>
+    public double Radius => From.DistanceTo(To) * (1 + (Bulge * Bulge)) / (4 * Math.Abs(Bulge));
+
+    /// <summary>Centre of an arc, mm; meaningless for a line.</summary>
+    public Point Centre => From + ((To - From) * 0.5) + ((To - From).TurnedLeft * ((1 - (Bulge * Bulge)) / (4 * Bulge)));
+
+    /// <summary>The pieces of a path in order of travel: one a vertex, or one less where the path is open.</summary>
+    public static IEnumerable<PathPiece> Of(ArcPath path)
+    {
+        int count = path.Closed ? path.Vertices.Length : path.Vertices.Length - 1;
+        for (int i = 0; i < count; i++)
+        {
+            PathVertex start = path.Vertices[i];
+            yield return new PathPiece(start.Point, path.Vertices[(i + 1) % path.Vertices.Length].Point, start.Bulge);
+        }
+    }
+}
