@@ -15,6 +15,9 @@ internal sealed class GearNames(ProblemList problems)
         _axes.TryAdd(name, axis);
     }
 
+    /// <summary>Takes up a name that a gear without one may have been meant to have.</summary>
+    public void AddUnsure(string? name) => _names.AddUnsure(name);
+
     /// <summary>True where a mesh's item names one of these gears; told where it does not.</summary>
     public bool Check(Entries mesh, Entry item) => _names.Check(mesh, "gears", item);
 

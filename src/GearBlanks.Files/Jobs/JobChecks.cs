@@ -50,15 +50,15 @@ internal static class JobChecks
     private static GearNames Gears(Entries file, ProblemList problems)
     {
         var gears = new GearNames(problems);
-        var hasModule = file.Table("defaults") is { } defaults && (defaults.Has("module") || defaults.Has("diametral-pitch"));
+        var hasModule = file.Table("defaults") is { } defaults ? defaults.Has("module") || defaults.Has("diametral-pitch") : file.Has("defaults");
         foreach (var sandwich in file.Tables("sandwiches"))
         {
             var layers = sandwich.Tables("layers").ToList();
-            var isOnly = layers.Count(l => !l.Has("washer")) == 1;
+            var isOnly = layers.Count(IsGear) == 1;
             foreach (var layer in layers)
             {
                 LayerChecks.Check(layer, hasModule, problems);
-                if (!layer.Has("washer"))
+                if (IsGear(layer))
                 {
                     AddGear(gears, layer, sandwich, isOnly, problems);
                 }
@@ -68,11 +68,15 @@ internal static class JobChecks
         return gears;
     }
 
+    // A layer that is written as both is told, and taken for the gear that meshes may name.
+    private static bool IsGear(Entries layer) => layer.Has("teeth") || !layer.Has("washer");
+
     private static void AddGear(GearNames gears, Entries layer, Entries sandwich, bool isOnly, ProblemList problems)
     {
         if (!layer.Has("gear") && !isOnly)
         {
             layer.Refuse(problems, "gear", "A gear needs its own name where its sandwich has several", NameRules.Allowed);
+            gears.AddUnsure(sandwich.Text("name"));
         }
         else if (JobBuilder.GearName(layer, sandwich) is { } name)
         {

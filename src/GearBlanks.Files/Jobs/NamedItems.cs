@@ -25,6 +25,15 @@ internal sealed class NamedItems(string what, ProblemList problems)
         }
     }
 
+    /// <summary>Takes up a name that nothing has for sure: references to it are not told.</summary>
+    public void AddUnsure(string? name)
+    {
+        if (name is not null)
+        {
+            _names.Add(name);
+        }
+    }
+
     /// <summary>Takes up a name that belongs to a table, written under a key or not.</summary>
     public void Add(Entries table, string key, string name)
     {

@@ -13,10 +13,15 @@ internal sealed class Entries(Place place, KeyTable declared)
 {
     private readonly Dictionary<string, Entry> _entries = new(StringComparer.Ordinal);
 
+    private readonly HashSet<string> _misspelt = new(StringComparer.Ordinal);
+
     public Place Place { get; } = place;
 
-    /// <summary>True where the key is written, even where its value was refused.</summary>
-    public bool Has(string key) => _entries.ContainsKey(key);
+    /// <summary>True where the key is written, even where it is misspelt or its value was refused.</summary>
+    public bool Has(string key) => _entries.ContainsKey(key) || _misspelt.Contains(key);
+
+    /// <summary>Takes up what a misspelt key was most likely meant to be, so that it is not told as missing too.</summary>
+    public void AddMisspelt(string key) => _misspelt.Add(key);
 
     public Entry? Find(string key) => _entries.GetValueOrDefault(key);
 

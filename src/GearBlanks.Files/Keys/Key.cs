@@ -89,7 +89,7 @@ internal sealed record Key(string Name, KeyKind Kind, string Meaning)
     {
         KeyShape.One => AllowedOne,
         KeyShape.Pair => $"a list of two: each {AllowedOne}",
-        _ when Kind == KeyKind.Table => $"one table or more under the header [[{Name}]], or a list of tables in braces",
+        _ when Kind == KeyKind.Table => $"one table or more under the header [[{Of!.Path}]], or a list of tables in braces",
         _ => $"a list of one or more: each {AllowedOne}",
     };
 
@@ -106,7 +106,7 @@ internal sealed record Key(string Name, KeyKind Kind, string Meaning)
         KeyKind.Length => $"a length{Range(" mm")}: a number of mm, or text with its unit (mm, in, thou) such as \"1/4 in\"",
         KeyKind.Angle => $"an angle{Range(" degrees")}",
         KeyKind.Time => "a time over 0 and up to 1000000 d: text with its unit (s, min, h, d) such as \"24 h\" or \"1/2 h\"",
-        _ => $"a table: the header [{Name}], or keys in braces",
+        _ => $"a table: the header [{Of!.Path}], or keys in braces",
     };
 
     private string Range(string unit)

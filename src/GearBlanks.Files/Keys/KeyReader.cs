@@ -9,7 +9,6 @@ internal sealed class KeyReader(ProblemList problems)
     public Entries Read(TomlTable table, KeyTable declared)
     {
         var entries = new Entries(table.Place, declared);
-        var meant = new HashSet<string>(StringComparer.Ordinal);
         foreach (var entry in table.Entries)
         {
             if (declared.Find(entry.Key) is { } key)
@@ -18,12 +17,11 @@ internal sealed class KeyReader(ProblemList problems)
             }
             else if (Unknown(entry, declared) is { } nearest)
             {
-                meant.Add(nearest);
+                entries.AddMisspelt(nearest);
             }
         }
 
-        // A key that is only misspelt is not told as missing too.
-        foreach (var key in declared.Keys.Where(k => k.IsRequired && !entries.Has(k.Name) && !meant.Contains(k.Name)))
+        foreach (var key in declared.Keys.Where(k => k.IsRequired && !entries.Has(k.Name)))
         {
             problems.Add(table.Place, declared.Full(key.Name), null, $"The key \"{key.Name}\" is missing{In(declared)}", key.Allowed);
         }

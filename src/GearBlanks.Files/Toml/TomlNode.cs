@@ -54,6 +54,9 @@ internal sealed class TomlTable(Place place, string written, bool isInline) : To
     /// <summary>True once it has a header of its own.</summary>
     public bool HasHeader { get; set; }
 
+    /// <summary>True where dotted keys made it: only dotted keys can add to it.</summary>
+    public bool IsDotted { get; init; }
+
     public TomlEntry? Find(string key) => _index.TryGetValue(key, out var at) ? _entries[at] : null;
 
     public void Add(TomlEntry entry)

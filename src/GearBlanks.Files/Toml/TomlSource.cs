@@ -33,26 +33,15 @@ internal static class TomlSource
 
     private static TomlTable? ReadPlain(string text, string file, ProblemList problems)
     {
-        var document = SyntaxParser.Parse(text, file, validate: true);
+        // Duplicates are the tree's matter: the parser's own check also refuses good files, where one table of a list has
+        // an inner list under headers and the next one has it in brackets.
+        var document = SyntaxParser.Parse(text, file, validate: false);
         if (!document.HasErrors)
         {
             return new TomlTree(file, text, problems).Build(document);
         }
 
-        // Without validation only errors of syntax remain; the others are duplicates, which the tree tells with all the rest.
-        var unvalidated = SyntaxParser.Parse(text, file, validate: false);
-        if (unvalidated.HasErrors)
-        {
-            SyntaxProblems.Tell(unvalidated.Diagnostics, file, text, problems);
-            return null;
-        }
-
-        var tree = new TomlTree(file, text, problems).Build(unvalidated);
-        if (problems.IsEmpty)
-        {
-            SyntaxProblems.Tell(document.Diagnostics, file, text, problems);
-        }
-
-        return tree;
+        SyntaxProblems.Tell(document.Diagnostics, file, text, problems);
+        return null;
     }
 }

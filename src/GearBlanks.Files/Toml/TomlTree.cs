@@ -36,7 +36,7 @@ internal sealed class TomlTree(string file, string text, ProblemList problems)
     private TomlTable? Open(TomlTable root, TableSyntaxBase header)
     {
         var parts = Parts(header.Name!);
-        var parent = Descend(root, parts.AsSpan(..^1), "");
+        var parent = Descend(root, parts.AsSpan(..^1), "", isDotted: false);
         if (parent is null)
         {
             return null;
@@ -49,12 +49,20 @@ internal sealed class TomlTree(string file, string text, ProblemList problems)
         {
             (null, TableSyntax) => Headed(parent, name, place),
             (null, _) => Item(NewArray(parent, name, place), place),
-            (TomlTable { IsInline: false, HasHeader: false } table, TableSyntax) => Marked(table),
+            (TomlTable { IsInline: false, HasHeader: false, IsDotted: false } table, TableSyntax) => Marked(table),
             (TomlArray { IsOfHeaders: true } array, TableArraySyntax) => Item(array, place),
             (TomlArray { IsOfHeaders: true }, TableSyntax) => Repeated(
                 keyPlace, parts, found!, $"The table \"{name}\" is a list here: each of its headers has double brackets, [[{name}]]"),
+            (TomlTable { IsInline: false } table, TableSyntax) => Merged(table, keyPlace, parts, found!),
             _ => Repeated(keyPlace, parts, found!, null),
         };
+    }
+
+    // A table that stands twice is told, and read on as one, so that its keys are not told as missing.
+    private TomlTable Merged(TomlTable table, Place place, (string Name, Place Place)[] parts, TomlEntry first)
+    {
+        Repeated(place, parts, first, null);
+        return table;
     }
 
     private static TomlTable Headed(TomlTable parent, string name, Place place)
@@ -87,7 +95,7 @@ internal sealed class TomlTree(string file, string text, ProblemList problems)
     private void Add(TomlTable table, KeyValueSyntax pair, string path)
     {
         var parts = Parts(pair.Key!);
-        var parent = Descend(table, parts.AsSpan(..^1), path);
+        var parent = Descend(table, parts.AsSpan(..^1), path, isDotted: true);
         if (parent is null)
         {
             return;
@@ -103,8 +111,8 @@ internal sealed class TomlTree(string file, string text, ProblemList problems)
         parent.Add(new TomlEntry(name, place, Value(pair.Value!, Join(path, parts))));
     }
 
-    // The table that the leading parts of a dotted key lead to, made where it does not exist.
-    private TomlTable? Descend(TomlTable table, ReadOnlySpan<(string Name, Place Place)> parts, string path)
+    // The table that the leading parts of a header or of a dotted key lead to, made where it does not exist.
+    private TomlTable? Descend(TomlTable table, ReadOnlySpan<(string Name, Place Place)> parts, string path, bool isDotted)
     {
         foreach (var (name, place) in parts)
         {
@@ -112,14 +120,14 @@ internal sealed class TomlTree(string file, string text, ProblemList problems)
             switch (found?.Value)
             {
                 case null:
-                    var made = new TomlTable(place, name, isInline: false);
+                    var made = new TomlTable(place, name, isInline: false) { IsDotted = isDotted };
                     table.Add(new TomlEntry(name, place, made));
                     table = made;
                     break;
-                case TomlTable { IsInline: false } inner:
+                case TomlTable { IsInline: false } inner when inner.IsDotted || !isDotted:
                     table = inner;
                     break;
-                case TomlArray { IsOfHeaders: true } array:
+                case TomlArray { IsOfHeaders: true } array when !isDotted:
                     table = (TomlTable)array.Items[^1];
                     break;
                 default:
