@@ -1,0 +1,95 @@
+using GearBlanks.Curves;
+using GearBlanks.Files.Keys;
+using GearBlanks.Mechanisms;
+
+namespace GearBlanks.Files.Jobs;
+
+/// <summary>Makes the job from entries in which no problem was found.</summary>
+internal static class JobBuilder
+{
+    public static Job Build(Entries file, string name) => new(
+        new Place(name, 0, 0),
+        file.Text("title") ?? TitleOf(name),
+        Defaults(file.Table("defaults"), new Place(name, 0, 0)),
+        [.. file.Tables("axes").Select(Axis)],
+        [.. file.Tables("sandwiches").Select(Sandwich)],
+        [.. file.Tables("meshes").Select(Mesh)],
+        file.Table("drive") is { } drive ? new JobDrive(drive.Place, drive.Text("sandwich")!, drive.Time("turn")!.Value) : null,
+        [.. file.Tables("hands").Select(h => new JobHand(h.Place, h.Text("name")!, h.Text("sandwich")!, h.Time("turn")!.Value))]);
+
+    /// <summary>The module of a table, mm; null where it has none.</summary>
+    public static double? Module(Entries table) => table.Number("module") ?? 25.4 / table.Number("diametral-pitch");
+
+    /// <summary>The name of a gear: its own, or the sandwich's.</summary>
+    public static string? GearName(Entries layer, Entries sandwich) => layer.Has("gear") ? layer.Text("gear") : sandwich.Text("name");
+
+    /// <summary>The name of a mesh: its own, or the two gears'.</summary>
+    public static string? MeshName(Entries mesh)
+    {
+        if (mesh.Has("name"))
+        {
+            return mesh.Text("name");
+        }
+
+        return mesh.Items("gears") is [{ Value: string first }, { Value: string second }] ? $"{first} - {second}" : null;
+    }
+
+    // Titles go into drawings, which hold ASCII only.
+    private static string TitleOf(string file) =>
+        string.Concat(Path.GetFileNameWithoutExtension(file).Select(c => c is >= ' ' and <= '~' ? c : '_'));
+
+    private static JobDefaults Defaults(Entries? table, Place file) => table is null
+        ? new JobDefaults(file, null, null, null, null, null, null, null, null, null, null, null)
+        : new JobDefaults(
+            table.Place, Module(table), table.Text("rack"), table.Text("material"), table.Text("machine"), table.Text("limits"),
+            table.Number("thickness"), table.Number("bore"), table.Number("thinning"), table.Number("backlash"),
+            table.Flag("lettering"), table.Flag("mark"));
+
+    private static JobAxis Axis(Entries axis) => new(
+        axis.Place, axis.Text("name")!, PointOf(axis), axis.Text("from"), axis.Number("distance") ?? 0, axis.Number("direction") ?? 0);
+
+    private static Point? PointOf(Entries table) =>
+        table.Items("position") is [{ Value: double x }, { Value: double y }] ? new Point(x, y) : null;
+
+    private static JobSandwich Sandwich(Entries sandwich) => new(
+        sandwich.Place, sandwich.Text("name")!, sandwich.Text("axis")!, sandwich.Number("height"),
+        [.. sandwich.Tables("layers").Select(l => Layer(l, sandwich))]);
+
+    private static JobLayer Layer(Entries layer, Entries sandwich) =>
+        layer.Number("washer") is { } height ? new JobWasher(layer.Place, height) : Gear(layer, sandwich);
+
+    private static JobGear Gear(Entries gear, Entries sandwich) => new(
+        gear.Place,
+        GearName(gear, sandwich)!,
+        gear.Count("teeth")!.Value,
+        Module(gear),
+        gear.Text("rack"),
+        gear.Number("profile-shift") ?? 0,
+        gear.Number("tip-diameter"),
+        gear.Number("thinning"),
+        gear.Number("thickness"),
+        gear.Text("material"),
+        gear.Number("bore"),
+        gear.Table("screws") is { } screws ? Screws(screws) : null,
+        [.. gear.Tables("holes").Select(Hole)],
+        gear.Number("turned") ?? 0,
+        gear.Text("form") == "disc",
+        gear.Flag("lettering"),
+        gear.Flag("mark"));
+
+    private static JobScrews Screws(Entries screws) => new(
+        screws.Place, screws.Count("count")!.Value, screws.Number("circle")!.Value, screws.Number("hole")!.Value,
+        screws.Number("head"), screws.Number("start-angle") ?? 0);
+
+    private static Circle Hole(Entries hole) => new(
+        PointOf(hole) ?? Point.Polar(hole.Number("radius")!.Value, hole.Number("angle") ?? 0), hole.Number("diameter")!.Value / 2);
+
+    private static JobMesh Mesh(Entries mesh)
+    {
+        var gears = mesh.Items("gears");
+        var split = mesh.Items("split");
+        return new JobMesh(
+            mesh.Place, MeshName(mesh)!, (string)gears[0].Value!, (string)gears[1].Value!, mesh.Number("measured-distance"),
+            mesh.Number("backlash"), split.IsEmpty ? null : (double)split[0].Value!);
+    }
+}

@@ -1,0 +1,138 @@
+using GearBlanks.Files.Keys;
+
+namespace GearBlanks.Files.Jobs;
+
+/// <summary>Every key of a job file, declared once.</summary>
+internal static class JobKeys
+{
+    public const int LeastTeeth = 4;
+    public const int MostTeeth = 1000;
+    public const double LeastModule = 0.05;
+    public const double MostModule = 50;
+    public const double LeastShift = -1;
+    public const double MostShift = 1.5;
+
+    private const double MillimetresPerInch = 25.4;
+    private const double Far = 100000;
+
+    private static readonly Key Module = new Key("module", KeyKind.Length, "Module; or give `diametral-pitch`.").From(LeastModule, MostModule);
+
+    private static readonly Key Pitch = new Key("diametral-pitch", KeyKind.Number, "Teeth per inch of reference diameter, in place of `module`.")
+        .From(MillimetresPerInch / MostModule, MillimetresPerInch / LeastModule);
+
+    private static readonly Key Rack = new("rack", KeyKind.Name, "Name of a basic rack, from racks/.");
+
+    private static readonly Key Material = new("material", KeyKind.Name, "Name of a material, from materials/.");
+
+    private static readonly Key Thickness = new Key("thickness", KeyKind.Length, "Thickness of the sheet.").Above(0, 1000);
+
+    private static readonly Key Bore = new Key("bore", KeyKind.Length, "Diameter of the bore; 0 for none.").From(0, Far);
+
+    private static readonly Key Thinning =
+        new Key("thinning", KeyKind.Length, "Loss of tooth thickness, as an arc on the reference circle.").From(0, 10);
+
+    private static readonly Key Backlash = new Key("backlash", KeyKind.Length, "Wanted circumferential backlash at the working circle.").From(0, 10);
+
+    private static readonly Key Lettering = new("lettering", KeyKind.Flag, "Whether gears are lettered.");
+
+    private static readonly Key Mark = new("mark", KeyKind.Flag, "Whether gears carry a clocking mark.");
+
+    public static readonly KeyTable Defaults = new("defaults", "What holds wherever an item does not say otherwise.",
+    [
+        Module, Pitch, Rack, Material,
+        new("machine", KeyKind.Name, "Name of a machine, from machines/."),
+        new("limits", KeyKind.Name, "Name of a set of limits, from limits/."),
+        Thickness, Bore, Thinning, Backlash, Lettering, Mark,
+    ]);
+
+    public static readonly KeyTable Axes = new("axes", "Where spindles stand: at a `position`, or `from` another axis by `distance` and `direction`.",
+    [
+        NameOf("axis"),
+        Pair("position", KeyKind.Length, "Place in plan, [x, y].").From(-Far, Far),
+        new("from", KeyKind.Name, "Name of the axis to measure from."),
+        new Key("distance", KeyKind.Length, "Distance from that axis.").Above(0, Far),
+        new Key("direction", KeyKind.Angle, "Direction from that axis, counter-clockwise from +X.").From(-360, 360),
+    ]);
+
+    public static readonly KeyTable Screws = new("sandwiches.layers.screws", "Screws of one gear, evenly spaced on a circle.",
+    [
+        new Key("count", KeyKind.Count, "How many.").From(1, 100).Required(),
+        new Key("circle", KeyKind.Length, "Diameter of the circle they stand on.").Above(0, Far).Required(),
+        new Key("hole", KeyKind.Length, "Diameter of their holes.").Above(0, 1000).Required(),
+        new Key("head", KeyKind.Length, "Diameter of their heads; left out where heads take no room.").Above(0, 1000),
+        new Key("start-angle", KeyKind.Angle, "Angle of the first one, from the centre line of a tooth; 0 where left out.").From(-360, 360),
+    ]);
+
+    public static readonly KeyTable Holes = new("sandwiches.layers.holes",
+        "A further hole: at a `position`, or at a `radius` and an `angle`, seen from the bore with the centre line of a tooth on +X.",
+    [
+        new Key("diameter", KeyKind.Length, "Diameter of the hole.").Above(0, Far).Required(),
+        Pair("position", KeyKind.Length, "Place of its centre, [x, y].").From(-Far, Far),
+        new Key("radius", KeyKind.Length, "Distance of its centre from the bore's.").From(0, Far),
+        new Key("angle", KeyKind.Angle, "Angle of its centre, counter-clockwise from +X; 0 where left out.").From(-360, 360),
+    ]);
+
+    public static readonly KeyTable Layers = new("sandwiches.layers",
+        "One layer, bottom first: a gear, which has `teeth`, or a washer, which has `washer` and nothing else.",
+    [
+        new("gear", KeyKind.Name, "Name of the gear; a sandwich's only gear may take the sandwich's name."),
+        new Key("teeth", KeyKind.Count, "Number of teeth; every gear needs it.").From(LeastTeeth, MostTeeth),
+        new Key("profile-shift", KeyKind.Number, "Profile shift coefficient; 0 where left out.").From(LeastShift, MostShift),
+        Module, Pitch, Rack,
+        new Key("tip-diameter", KeyKind.Length, "Tip diameter, where it is not the rack's.").Above(0, Far),
+        Thinning, Thickness, Material, Bore,
+        new("screws", KeyKind.Table, "Its screws.") { Of = Screws },
+        new("holes", KeyKind.Table, "Further holes.") { Of = Holes, Shape = KeyShape.List },
+        new Key("turned", KeyKind.Angle, "How far the gear is turned against its sandwich; 0 where left out.").From(-360, 360),
+        new("form", KeyKind.Choice, "`disc` for a plain turned disc of the tip diameter, whose teeth are milled later.") { Choices = ["toothed", "disc"] },
+        Lettering, Mark,
+        new Key("washer", KeyKind.Length, "Height of a washer, a hub or a gap.").Above(0, 1000),
+    ]);
+
+    public static readonly KeyTable Sandwiches = new("sandwiches", "Gears and washers on one axis that turn as one.",
+    [
+        NameOf("sandwich"),
+        new Key("axis", KeyKind.Name, "Name of its axis.").Required(),
+        new Key("height", KeyKind.Length, "Height of its underside over the frame; left out where heights are not checked.").From(-Far, Far),
+        new Key("layers", KeyKind.Table, "Its layers, bottom first.") { Of = Layers, Shape = KeyShape.List }.Required(),
+    ]);
+
+    public static readonly KeyTable Meshes = new("meshes", "Two gears that mesh.",
+    [
+        Pair("gears", KeyKind.Name, "Names of the two gears.").Required(),
+        new("name", KeyKind.Name, "Name of the mesh; the two gears' names where left out."),
+        new Key("measured-distance", KeyKind.Length, "Centre distance as measured; it overrides the axes' positions.").Above(0, Far),
+        Backlash,
+        Pair("split", KeyKind.Number, "Shares of the two gears in the thinning that makes the backlash; together 1.").From(0, 1),
+    ]);
+
+    public static readonly KeyTable Drive = new("drive", "What turns the mechanism.",
+    [
+        new Key("sandwich", KeyKind.Name, "Name of the sandwich that is driven.").Required(),
+        new Key("turn", KeyKind.Time, "Time of one turn.").Required(),
+    ]);
+
+    public static readonly KeyTable Hands = new("hands", "A hand or pointer, and how long one turn of it should take.",
+    [
+        NameOf("hand"),
+        new Key("sandwich", KeyKind.Name, "Name of the sandwich it sits on.").Required(),
+        new Key("turn", KeyKind.Time, "Time in which it should turn once.").Required(),
+    ]);
+
+    public static readonly KeyTable File = new("", "A job file describes one mechanism and how it is to be cut.",
+    [
+        new("title", KeyKind.Text, "What the mechanism is called; the file's name where left out."),
+        new("defaults", KeyKind.Table, "What holds everywhere.") { Of = Defaults },
+        List("axes", "Where spindles stand.", Axes).Required(),
+        List("sandwiches", "What turns.", Sandwiches).Required(),
+        List("meshes", "Which gears mesh.", Meshes),
+        new("drive", KeyKind.Table, "What turns the mechanism; needed where there are hands.") { Of = Drive },
+        List("hands", "What shows.", Hands),
+    ]);
+
+    private static Key NameOf(string what) => new Key("name", KeyKind.Name, $"Name of the {what}.").Required();
+
+    private static Key Pair(string name, KeyKind kind, string meaning) => new(name, kind, meaning) { Shape = KeyShape.Pair };
+
+    private static Key List(string name, string meaning, KeyTable of) => new(name, KeyKind.Table, meaning) { Of = of, Shape = KeyShape.List };
+}

@@ -1,0 +1,63 @@
+using GearBlanks.Files.Keys;
+using GearBlanks.Files.Toml;
+
+namespace GearBlanks.Files.Jobs;
+
+/// <summary>What must hold within one layer.</summary>
+internal static class LayerChecks
+{
+    public static void Check(Entries layer, bool hasDefaultModule, ProblemList problems)
+    {
+        if (layer.Has("washer"))
+        {
+            CheckWasher(layer, problems);
+            return;
+        }
+
+        if (!layer.Has("teeth"))
+        {
+            layer.Refuse(problems, "teeth", "This layer has neither \"teeth\" nor \"washer\"", "teeth for a gear, washer for a washer");
+        }
+
+        JobChecks.CheckModule(layer, problems);
+        if (!hasDefaultModule && !layer.Has("module") && !layer.Has("diametral-pitch"))
+        {
+            layer.Refuse(problems, "module", "The module is given neither here nor in [defaults]", "module or diametral-pitch");
+        }
+
+        CheckScrews(layer.Table("screws"), problems);
+        foreach (var hole in layer.Tables("holes"))
+        {
+            CheckHole(hole, problems);
+        }
+    }
+
+    private static void CheckWasher(Entries layer, ProblemList problems)
+    {
+        foreach (var key in JobKeys.Layers.Keys.Where(k => k.Name != "washer" && layer.Has(k.Name)))
+        {
+            layer.Refuse(problems, key.Name, "A washer takes no other key: give the gear a layer of its own", "washer alone");
+        }
+    }
+
+    private static void CheckScrews(Entries? screws, ProblemList problems)
+    {
+        if (screws?.Number("head") is { } head && screws.Number("hole") is { } hole && head < hole)
+        {
+            screws.Refuse(problems, "head", "The heads are smaller than their holes", "a head at least as wide as its hole", Key.Written(hole));
+        }
+    }
+
+    private static void CheckHole(Entries hole, ProblemList problems)
+    {
+        const string Ways = "either position, or radius with angle";
+        if (hole.Has("position") && (hole.Has("radius") || hole.Has("angle")))
+        {
+            hole.Refuse(problems, hole.Has("radius") ? "radius" : "angle", "The hole's place is given already", Ways);
+        }
+        else if (!hole.Has("position") && !hole.Has("radius"))
+        {
+            hole.Refuse(problems, "position", "The hole's place is missing", Ways);
+        }
+    }
+}

@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using GearBlanks.Cutting;
+using GearBlanks.Files.Keys;
+using GearBlanks.Findings;
+using GearBlanks.Mechanisms;
+using GearBlanks.Teeth;
+
+namespace GearBlanks.Files.Profiles;
+
+/// <summary>Makes profiles from entries in which no problem was found.</summary>
+internal static class ProfileBuilder
+{
+    public static BasicRack Rack(string name, Entries file) => new(
+        name, file.Number("pressure-angle")!.Value, file.Number("addendum")!.Value, file.Number("dedendum")!.Value,
+        file.Number("fillet-radius")!.Value, file.Number("dedendum-allowance") ?? 0);
+
+    public static Material Material(string name, Entries file) =>
+        new(name, file.Text("title")!, file.Number("thermal-expansion"), Cautions(file));
+
+    public static Machine Machine(string name, Entries file)
+    {
+        var layers = file.Table("layers")!;
+        var names = ImmutableDictionary.CreateRange(
+        [
+            KeyValuePair.Create(Operation.CutOutside, layers.Text("outside")!),
+            KeyValuePair.Create(Operation.CutHoles, layers.Text("holes")!),
+            KeyValuePair.Create(Operation.Engrave, layers.Text("engrave")!),
+            KeyValuePair.Create(Operation.Note, layers.Text("note")!),
+        ]);
+        return new Machine(name, file.Text("title")!, names, Cautions(file));
+    }
+
+    public static Limits Limits(string name, Entries file)
+    {
+        var backlash = file.Table("backlash")!;
+        return new Limits
+        {
+            Name = name,
+            Backlash = Limit(file, "backlash"),
+            WantedBacklash = backlash.Number("wanted")!.Value,
+            BacklashShareOfFirst = (double)backlash.Items("split")[0].Value!,
+            ContactRatio = Limit(file, "contact-ratio"),
+            TipClearance = Limit(file, "tip-clearance"),
+            FilletClearance = Limit(file, "fillet-clearance"),
+            TipThickness = Limit(file, "tip-thickness"),
+            UndercutDepth = Limit(file, "undercut-depth"),
+            Wall = Limit(file, "wall"),
+            HoleDiameter = Limit(file, "hole-diameter"),
+            ScrewRoom = Limit(file, "screw-room"),
+            DistanceDisagreement = Limit(file, "distance-disagreement"),
+            DistanceSpread = Limit(file, "distance-spread"),
+            FaceOverlap = Limit(file, "face-overlap"),
+            HandError = Limit(file, "hand-error"),
+        };
+    }
+
+    private static Limit Limit(Entries file, string key)
+    {
+        var table = file.Table(key)!;
+        return new Limit(
+            table.Number("fails-below"), table.Number("tight-below"), table.Number("tight-above"), table.Number("fails-above"), table.Text("source")!);
+    }
+
+    private static ImmutableArray<string> Cautions(Entries file) => [.. file.Items("cautions").Select(i => (string)i.Value!)];
+}

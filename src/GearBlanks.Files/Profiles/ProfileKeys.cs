@@ -1,0 +1,96 @@
+using GearBlanks.Files.Keys;
+
+namespace GearBlanks.Files.Profiles;
+
+/// <summary>Every key of the profiles, declared once.</summary>
+internal static class ProfileKeys
+{
+    private static readonly Key Source =
+        new Key("source", KeyKind.Text, "Where the values come from, or \"common practice, no source\".").Required();
+
+    private static readonly Key Title = new Key("title", KeyKind.Text, "What it is called in words.").Required();
+
+    private static readonly Key Cautions = new("cautions", KeyKind.Text, "What to mind, a sentence each.") { Shape = KeyShape.List };
+
+    public static readonly KeyTable Rack = new("", "A basic rack, in racks/. Proportions are in modules.",
+    [
+        new Key("pressure-angle", KeyKind.Angle, "Pressure angle.").From(3, 45).Required(),
+        new Key("addendum", KeyKind.Number, "Addendum.").Above(0, 3).Required(),
+        new Key("dedendum", KeyKind.Number, "Dedendum.").Above(0, 3).Required(),
+        new Key("fillet-radius", KeyKind.Number, "Fillet radius: the round at the tip of the generating rack.").From(0, 1).Required(),
+        new Key("dedendum-allowance", KeyKind.Length, "Length added to the dedendum; 0 where left out.").From(0, 1),
+        Source,
+    ]);
+
+    public static readonly KeyTable Material = new("", "A material, in materials/.",
+    [
+        Title,
+        new Key("thermal-expansion", KeyKind.Number, "Linear expansion, per kelvin; left out where it is not known.").From(-0.001, 0.001),
+        Cautions,
+        Source,
+    ]);
+
+    public static readonly KeyTable MachineLayers = new("layers", "The drawing layer of each operation.",
+    [
+        new Key("outside", KeyKind.LayerName, "Cut through: the outside.").Required(),
+        new Key("holes", KeyKind.LayerName, "Cut through: holes.").Required(),
+        new Key("engrave", KeyKind.LayerName, "Marked on the surface.").Required(),
+        new Key("note", KeyKind.LayerName, "For people: never cut or marked.").Required(),
+    ]);
+
+    public static readonly KeyTable Machine = new("", "A machine or a shop, in machines/.",
+    [
+        Title,
+        new Key("layers", KeyKind.Table, "The drawing layer of each operation.") { Of = MachineLayers }.Required(),
+        Cautions,
+    ]);
+
+    public static readonly KeyTable Backlash = Limit("backlash", "Circumferential backlash at the working circle, in modules.",
+        new Key("wanted", KeyKind.Number, "Backlash that a mesh is designed for where the job does not say, in modules.").From(0, 1).Required(),
+        new Key("split", KeyKind.Number, "Shares of the two gears in the thinning that makes it; together 1.")
+        {
+            Least = 0,
+            Most = 1,
+            Shape = KeyShape.Pair,
+            IsRequired = true,
+        });
+
+    public static readonly KeyTable Limits = new("", "Limits of findings, in limits/. Every table must be there; a bound that is left out never bites.",
+    [
+        In(Backlash),
+        In(Limit("contact-ratio", "Transverse contact ratio.")),
+        In(Limit("tip-clearance", "Clearance of a tip circle from the mate's root circle, in modules.")),
+        In(Limit("fillet-clearance", "Room between the mate's tip corner and the fillet, in modules.")),
+        In(Limit("tip-thickness", "Arc thickness of a tooth at its tip circle, in modules.")),
+        In(Limit("undercut-depth", "How deep the fillet cuts into the involute, in modules.")),
+        In(Limit("wall", "Material between a bore, a hole and the root circle, in sheet thicknesses.")),
+        In(Limit("hole-diameter", "Diameter of a hole, in sheet thicknesses.")),
+        In(Limit("screw-room", "Room between the screws of gears on one spindle, in mm.")),
+        In(Limit("distance-disagreement", "Difference between a measured centre distance and the axes' positions, in mm.")),
+        In(Limit("distance-spread", "Spread of the zero-backlash distances of meshes between the same two axes, in modules.")),
+        In(Limit("face-overlap", "Overlap of two gears' faces along the axis, as a share of the thinner one.")),
+        In(Limit("hand-error", "Error of a hand's period, in parts per million.")),
+    ]);
+
+    public static KeyTable Of(ProfileKind kind) => kind switch
+    {
+        ProfileKind.Rack => Rack,
+        ProfileKind.Material => Material,
+        ProfileKind.Machine => Machine,
+        _ => Limits,
+    };
+
+    private static Key In(KeyTable table) => new Key(table.Path, KeyKind.Table, table.Meaning) { Of = table }.Required();
+
+    private static KeyTable Limit(string name, string meaning, params ReadOnlySpan<Key> more) => new(name, meaning,
+    [
+        Bound("fails-below", "Smaller figures fail."),
+        Bound("tight-below", "Smaller figures are tight."),
+        Bound("tight-above", "Greater figures are tight."),
+        Bound("fails-above", "Greater figures fail."),
+        .. more,
+        Source,
+    ]);
+
+    private static Key Bound(string name, string meaning) => new Key(name, KeyKind.Number, meaning).From(-1000000, 1000000);
+}

@@ -1,0 +1,47 @@
+using GearBlanks.Mechanisms;
+using Tomlyn;
+using Tomlyn.Parsing;
+
+namespace GearBlanks.Files.Toml;
+
+/// <summary>From a TOML text to its tree. A syntax error ends the reading: a tree with holes would only breed false problems.</summary>
+internal static class TomlSource
+{
+    /// <summary>The tree, with duplicates told; null where the text is not TOML.</summary>
+    public static TomlTable? Read(string text, string file, ProblemList problems)
+    {
+        // An editor's byte order mark is no part of the text.
+        var plain = text.StartsWith('\uFEFF') ? text[1..] : text;
+        if (Nesting.TooDeepAt(plain, file) is { } place)
+        {
+            problems.Add(place, "", null, "Brackets are nested too deep", $"at most {Nesting.MostText} levels");
+            return null;
+        }
+
+        try
+        {
+            return ReadPlain(plain, file, problems);
+        }
+        catch (TomlException tooDeep)
+        {
+            // The parser's own guard against deep nesting, should a text slip past ours.
+            problems.Add(
+                new Place(file, tooDeep.Line ?? 0, tooDeep.Column ?? 0), "", null, $"This is not TOML (TOML: {ProblemList.Shown(tooDeep.Message)})");
+            return null;
+        }
+    }
+
+    private static TomlTable? ReadPlain(string text, string file, ProblemList problems)
+    {
+        // Duplicates are the tree's matter: the parser's own check also refuses good files, where one table of a list has
+        // an inner list under headers and the next one has it in brackets.
+        var document = SyntaxParser.Parse(text, file, validate: false);
+        if (!document.HasErrors)
+        {
+            return new TomlTree(file, text, problems).Build(document);
+        }
+
+        SyntaxProblems.Tell(document.Diagnostics, file, text, problems);
+        return null;
+    }
+}
