@@ -10,7 +10,7 @@ namespace GearBlanks.Files.Profiles;
 /// Finds profiles by name: in racks/, materials/, machines/ or limits/ beside the job, in the same folders under profiles/ beside the job,
 /// then among those built into the program. Only what is asked for is read.
 /// </summary>
-public sealed class ProfileFinder
+public sealed class ProfileFinder : IProfiles
 {
     private readonly ProfileStore _store;
 

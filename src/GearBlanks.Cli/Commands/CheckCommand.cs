@@ -1,0 +1,28 @@
+using System.CommandLine;
+using GearBlanks.Cli.Output;
+using GearBlanks.Verbs;
+using GearBlanks.Verbs.Json;
+
+namespace GearBlanks.Cli.Commands;
+
+internal static class CheckCommand
+{
+    private const string About =
+        """
+        Judge every gear, mesh, sandwich and hand of a job: the worst finding first, with what to do.
+
+        Examples:
+          gearblanks check dial.toml
+          gearblanks check dial.toml --json
+        """;
+
+    public static Command Make(Terminal console)
+    {
+        var job = new Argument<string>("JOB") { Description = "The job file." };
+        var command = new Command("check", About) { job };
+        command.SetAction(parsed => console.Show(
+            CheckVerb.Run(parsed.GetValue(job)!), parsed.GetValue(SharedOptions.Json),
+            CheckJson.Of, report => CheckText.Write(console, report), report => ExitCode.Of(report.Verdict)));
+        return command;
+    }
+}

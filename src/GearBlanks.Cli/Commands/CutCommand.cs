@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using GearBlanks.Cli.Output;
+using GearBlanks.Verbs;
+using GearBlanks.Verbs.Json;
+
+namespace GearBlanks.Cli.Commands;
+
+internal static class CutCommand
+{
+    private const string About =
+        """
+        Write a cut file for every gear of a job, an overview of the mechanism in mesh, and a manifest.
+        The folder is written whole or not at all; files that a person has edited since are not overwritten.
+
+        Examples:
+          gearblanks cut dial.toml --out dial-parts
+          gearblanks cut dial.toml --out dial-parts --format dxf --dxf-version r12
+        """;
+
+    public static Command Make(Terminal console)
+    {
+        var job = new Argument<string>("JOB") { Description = "The job file." };
+        var folder = new Option<string>("--out") { HelpName = "DIR", Description = "The folder to write.", Required = true };
+        Option<string> format = SharedOptions.Choice("--format", "Formats of the parts.", "dxf,svg", "dxf", "svg", "svg,dxf");
+        var overwrite = new Option<bool>("--overwrite-edited") { Description = "Overwrite files that a person has edited since." };
+        var command = new Command("cut", About)
+        {
+            job, folder, format, SharedOptions.DxfVersion, SharedOptions.Tolerance, SharedOptions.Pieces, overwrite,
+        };
+        command.SetAction(parsed => console.Show(
+            CutVerb.Run(new CutRequest(
+                parsed.GetValue(job)!, parsed.GetValue(folder)!, Formats(parsed.GetValue(format)!), SharedOptions.Output(parsed), parsed.GetValue(overwrite))),
+            parsed.GetValue(SharedOptions.Json),
+            FileJson.Of, result => CutText.Write(console, result), result => ExitCode.Of(result.Report.Verdict)));
+        return command;
+    }
+
+    private static ImmutableArray<FileFormat> Formats(string words) =>
+        [.. words.Split(',').Select(word => word == "dxf" ? FileFormat.Dxf : FileFormat.Svg)];
+}

@@ -1,0 +1,45 @@
+using System.CommandLine;
+using GearBlanks.Cli.Output;
+using GearBlanks.Verbs;
+using GearBlanks.Verbs.Json;
+
+namespace GearBlanks.Cli.Commands;
+
+internal static class MeshCommand
+{
+    private const string About =
+        """
+        Work out one pair: distance to backlash, backlash to distance, contact ratio, clearances.
+        Without --distance and --backlash: at the distance where these gears, thinning included, have no backlash.
+
+        Examples:
+          gearblanks mesh --module 0.8 --teeth 13 87 --profile-shift 0.3 -0.3 --thinning 0.016 0.016 --distance 40
+          gearblanks mesh --module 1 --teeth 20 40 --backlash 0.04
+        """;
+
+    public static Command Make(Terminal console)
+    {
+        Option<int[]> teeth = WholeNumberOption.Two("--teeth", "Z1 Z2", "Tooth counts, 4 to 1000.");
+        Option<double[]?> shift = NumberOption.Numbers("--profile-shift", "X1 X2", "Profile shift coefficients, -1 to 1.5. [default: 0 0]");
+        Option<double[]?> thinning = NumberOption.Lengths("--thinning", "S1 S2", "Losses of tooth thickness (arc) on the reference circles, mm. [default: 0 0]");
+        Option<double[]?> tips = NumberOption.Lengths("--tip-diameter", "D1 D2", "Tip diameters, mm. [default: d + 2 (haP + x) m]");
+        Option<string> rule = SharedOptions.Choice("--tip-rule", "How tip diameters follow where they are not given.", "rack", "clearance");
+        Option<double?> distance = NumberOption.Length("--distance", "A", "Centre distance, mm.");
+        Option<double?> backlash = NumberOption.LengthOrZero("--backlash", "J", "Circumferential backlash that the distance is worked out for, mm.");
+        var command = new Command("mesh", About)
+        {
+            SharedOptions.Module, SharedOptions.DiametralPitch, teeth, shift, SharedOptions.PressureAngle, SharedOptions.Rack,
+            distance, backlash, tips, rule, thinning,
+        };
+        command.SetAction(parsed => console.Show(
+            MeshVerb.Run(new MeshRequest(
+                SharedOptions.GearNumbers(parsed), (parsed.GetValue(teeth)![0], parsed.GetValue(teeth)![1]),
+                Both(parsed.GetValue(shift)) ?? default, Both(parsed.GetValue(thinning)) ?? default,
+                parsed.GetValue(distance), parsed.GetValue(backlash), Both(parsed.GetValue(tips)), parsed.GetValue(rule) == "clearance")),
+            parsed.GetValue(SharedOptions.Json),
+            MeshJson.Of, result => MeshText.Write(console, result), result => ExitCode.Of(result.Verdict)));
+        return command;
+    }
+
+    private static (double First, double Second)? Both(double[]? values) => values is [var first, var second] ? (first, second) : null;
+}

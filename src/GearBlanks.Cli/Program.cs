@@ -1,0 +1,3 @@
+using GearBlanks.Cli;
+
+return App.Run(args, Console.Out, Console.Error);

@@ -1,0 +1,23 @@
+using GearBlanks.Files.Jobs;
+using GearBlanks.Files.Profiles;
+using GearBlanks.Mechanisms;
+
+namespace GearBlanks.Verbs;
+
+/// <summary>Checks a job's mechanism: read, resolve, compute.</summary>
+public static class CheckVerb
+{
+    /// <summary>Runs the verb.</summary>
+    /// <param name="jobFile">The job file's name.</param>
+    public static Outcome<MechanismReport> Run(string jobFile)
+    {
+        Outcome<Job> job = JobReader.Read(jobFile);
+        if (job.Value is null)
+        {
+            return job.Problems;
+        }
+
+        Outcome<Mechanism> mechanism = Resolver.Resolve(job.Value, ProfileFinder.BesideJob(jobFile));
+        return mechanism.Value is null ? mechanism.Problems : MechanismCheck.Of(mechanism.Value);
+    }
+}

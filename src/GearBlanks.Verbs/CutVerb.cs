@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using GearBlanks.Blanks;
+using GearBlanks.Cutting;
+using GearBlanks.Files.Folders;
+using GearBlanks.Files.Svg;
+using GearBlanks.Findings;
+using GearBlanks.Mechanisms;
+
+namespace GearBlanks.Verbs;
+
+/// <summary>A job whose parts are to be written.</summary>
+/// <param name="JobFile">The job file's name.</param>
+/// <param name="Folder">The folder that the files go to.</param>
+/// <param name="Formats">The formats each part is written in; at least one.</param>
+/// <param name="Output">How and how finely they are written.</param>
+/// <param name="OverwriteEdited">True to overwrite files that a person has edited since.</param>
+public sealed record CutRequest(
+    string JobFile, string Folder, ImmutableArray<FileFormat> Formats, OutputOptions Output, bool OverwriteEdited);
+
+/// <summary>What was written.</summary>
+/// <param name="Report">The check of the mechanism.</param>
+/// <param name="Folder">The folder.</param>
+/// <param name="Files">Names of the files in it.</param>
+/// <param name="Remarks">What was left out of parts and why.</param>
+/// <param name="Cautions">What to mind when the parts are cut.</param>
+public sealed record CutResult(
+    MechanismReport Report, string Folder, ImmutableArray<string> Files, ImmutableArray<string> Remarks, ImmutableArray<string> Cautions);
+
+/// <summary>Writes a cut file for every gear of a job, the overview and the manifest: read, resolve, compute, write.</summary>
+public static class CutVerb
+{
+    private const string OverviewFile = "overview.svg";
+
+    /// <summary>Runs the verb: the folder is written whole or not at all.</summary>
+    public static Outcome<CutResult> Run(CutRequest request)
+    {
+        Outcome<MechanismReport> checkedJob = CheckVerb.Run(request.JobFile);
+        if (checkedJob.Value is not { } report)
+        {
+            return checkedJob.Problems;
+        }
+
+        (MountedGear Gear, Part Part)[] parts = [.. report.Mechanism.Gears.Select(gear => (gear, PartBuilder.Build(gear.Blank)))];
+        List<OutputFile> files = [.. parts.SelectMany(pair => Draw(pair.Gear, pair.Part, report, request)), new OutputFile(OverviewFile, OverviewWriter.Write(report))];
+        if (TakenName(files) is { } taken)
+        {
+            return CommandLine.Problem("--out", taken, "A gear's file would have the name of another file of the folder", "another name for the gear");
+        }
+
+        ImmutableArray<string> remarks = [.. parts.SelectMany(pair => pair.Part.Remarks.Select(remark => $"{pair.Gear.Name}: {remark}"))];
+        Outcome<WrittenFolder> written = FolderWriter.Write(
+            request.Folder, files, Manifest(request, report, remarks), request.OverwriteEdited);
+        return written.Value is { } folder
+            ? new CutResult(report, request.Folder, folder.Files, remarks, Cautions(report.Mechanism))
+            : written.Problems;
+    }
+
+    private static IEnumerable<OutputFile> Draw(MountedGear gear, Part part, MechanismReport report, CutRequest request)
+    {
+        Drawing drawing = PartDrawing.Of(
+            part, report.Mechanism.Machine.LayerNames, request.Output.Tolerance, request.Output.Pieces,
+            GearWords.Of(gear.Blank, report.Mechanism.Title, FindingsOn(gear, report)));
+        string name = gear.Name.Replace(' ', '-');
+        return request.Formats.Select(format => new OutputFile(
+            name + FileFormats.EndingOf(format), FileFormats.Write(drawing, format, request.Output.DxfVersion)));
+    }
+
+    // A gear's file answers for the gear and for every mesh and sandwich that it is part of.
+    private static IEnumerable<Finding> FindingsOn(MountedGear gear, MechanismReport report)
+    {
+        HashSet<string> places = [.. report.Mechanism.Meshes
+            .Where(mesh => mesh.First == gear || mesh.Second == gear)
+            .Select(mesh => Places.Mesh(mesh.Name))
+            .Append(Places.Gear(gear.Name))
+            .Append(Places.Sandwich(gear.Sandwich))];
+        return report.Findings.Where(finding => places.Contains(finding.Place));
+    }
+
+    private static string? TakenName(IEnumerable<OutputFile> files) => files
+        .Select(file => file.Name)
+        .Append(FolderWriter.ManifestName)
+        .GroupBy(name => name, StringComparer.OrdinalIgnoreCase)
+        .FirstOrDefault(group => group.Count() > 1)?.Key;
+
+    private static ManifestData Manifest(CutRequest request, MechanismReport report, ImmutableArray<string> remarks) => new(
+        ProgramName.WithVersion,
+        [
+            new("job", Path.GetFileName(request.JobFile)),
+            new("mechanism", report.Mechanism.Title),
+            new("limits", report.Mechanism.Limits.Name),
+            new("machine", report.Mechanism.Machine.Name),
+            new("kerf", GearWords.Nominal),
+            new("tolerance", Words.Mm(request.Output.Tolerance)),
+            new("pieces", request.Output.Pieces.ToString().ToLowerInvariant()),
+            new("dxf-version", request.Output.DxfVersion.ToString().ToLowerInvariant()),
+            .. report.Mechanism.Gears.Select(gear => new ManifestInput($"gear {gear.Name}", Numbers(gear.Blank))),
+        ],
+        [.. report.Findings.Where(finding => finding.Level != Level.Ok).Select(finding => $"{LevelWords.Of(finding.Level)}: {finding.Place}: {finding.Message}"), .. remarks],
+        LevelWords.Of(report.Verdict));
+
+    private static string Numbers(Blank blank) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"z {blank.Gear.Teeth}, m {blank.Gear.Module:R} mm, rack {blank.Gear.Data.Rack.Name}, x {blank.Gear.Data.ProfileShift:R}, thinning {blank.Gear.Data.Thinning:R} mm, tip diameter {2 * blank.Gear.NominalTipRadius:R} mm");
+
+    private static ImmutableArray<string> Cautions(Mechanism mechanism) =>
+    [
+        .. mechanism.Machine.Cautions
+            .Concat(mechanism.Gears.Select(gear => gear.Material).OfType<Material>().SelectMany(material => material.Cautions))
+            .Distinct(),
+    ];
+}

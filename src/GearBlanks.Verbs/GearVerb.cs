@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using GearBlanks.Blanks;
+using GearBlanks.Curves.Fitting;
+using GearBlanks.Cutting;
+using GearBlanks.Files.Dxf;
+using GearBlanks.Files.Folders;
+using GearBlanks.Files.Profiles;
+using GearBlanks.Findings;
+using GearBlanks.Mechanisms;
+using GearBlanks.Teeth;
+
+namespace GearBlanks.Verbs;
+
+/// <summary>One gear to be drawn, as a command line gives it.</summary>
+/// <param name="Numbers">Module and rack.</param>
+/// <param name="Teeth">Tooth count.</param>
+/// <param name="ProfileShift">Profile shift coefficient.</param>
+/// <param name="TipDiameter">Tip diameter, mm; null for the rack's.</param>
+/// <param name="Thinning">Loss of tooth thickness on the reference circle, mm.</param>
+/// <param name="Bore">Bore diameter, mm; null for none.</param>
+/// <param name="Output">How and how finely it is written.</param>
+/// <param name="Out">The file, ending in .dxf or .svg.</param>
+public sealed record GearRequest(
+    GearNumbers Numbers, int Teeth, double ProfileShift, double? TipDiameter, double Thinning, double? Bore, OutputOptions Output, string Out);
+
+/// <summary>One gear, drawn.</summary>
+/// <param name="Gear">The gear.</param>
+/// <param name="Findings">Findings, worst first.</param>
+/// <param name="File">The file written.</param>
+/// <param name="Cautions">What to mind when it is cut.</param>
+public sealed record GearResult(ExternalGear Gear, ImmutableArray<Finding> Findings, string File, ImmutableArray<string> Cautions)
+{
+    /// <summary>The worst level.</summary>
+    public Level Verdict => Findings.Select(finding => finding.Level).DefaultIfEmpty(Level.Ok).Max();
+}
+
+/// <summary>Draws one gear.</summary>
+public static class GearVerb
+{
+    /// <summary>Runs the verb: writes the file whole or not at all.</summary>
+    public static Outcome<GearResult> Run(GearRequest request)
+    {
+        ProfileFinder profiles = ProfileFinder.BesideJob("");
+        Outcome<RackChoice> choice = RackChoice.Of(request.Numbers);
+        Outcome<Limits> limits = profiles.Limits(DefaultNames.Limits, CommandLine.Place);
+        Outcome<Machine> machine = profiles.Machine(DefaultNames.Machine, CommandLine.Place);
+        (FileFormat? format, ImmutableArray<Problem> unknown) = FileFormats.OfFile(request.Out);
+        ImmutableArray<Problem> problems = [.. choice.Problems, .. limits.Problems, .. machine.Problems, .. unknown];
+        if (problems.Length > 0)
+        {
+            return problems;
+        }
+
+        try
+        {
+            return Write(request, choice.Value!, limits.Value!, machine.Value!, format!.Value);
+        }
+        catch (GearGeometryException e)
+        {
+            return CommandLine.Problem("gear", e);
+        }
+    }
+
+    private static Outcome<GearResult> Write(GearRequest request, RackChoice choice, Limits limits, Machine machine, FileFormat format)
+    {
+        ExternalGear gear = ExternalGear.Create(new GearData(
+            request.Teeth, choice.Module, choice.Rack, request.ProfileShift, request.Thinning, request.TipDiameter));
+        string name = string.Create(CultureInfo.InvariantCulture, $"gear z {gear.Teeth} m {gear.Module:0.####}");
+
+        // The sheet's thickness is not known here, so a wall fails only where nothing is left of it.
+        var blank = new Blank(name, gear, 0, request.Bore, null, [], false, false, "");
+        ImmutableArray<Finding> findings = [.. ToothCheck.Of(gear, "gear", limits).Concat(WallCheck.Of(blank, "gear", limits))
+            .OrderByDescending(finding => finding.Level)];
+        Drawing drawing = PartDrawing.Of(
+            PartBuilder.Build(blank), machine.LayerNames, request.Output.Tolerance, request.Output.Pieces, GearWords.Of(blank, null, findings));
+        Outcome<WrittenFile> written = SingleFile.Write(request.Out, FileFormats.Write(drawing, format, request.Output.DxfVersion), mustBeNew: false);
+        return written.Value is null
+            ? written.Problems
+            : new GearResult(gear, findings, request.Out, machine.Cautions);
+    }
+}

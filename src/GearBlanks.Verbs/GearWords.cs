@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using GearBlanks.Blanks;
+using GearBlanks.Findings;
+using GearBlanks.Teeth;
+
+namespace GearBlanks.Verbs;
+
+/// <summary>What every gear's drawing says beside it in words.</summary>
+internal static class GearWords
+{
+    /// <summary>The words that tell whether the outline carries the cutter's width.</summary>
+    public const string Nominal = "nominal, kerf not compensated";
+
+    public static ImmutableArray<string> Of(Blank blank, string? mechanism, IEnumerable<Finding> findings)
+    {
+        ExternalGear gear = blank.Gear;
+        return
+        [
+            mechanism is null ? blank.Name : $"{mechanism}: {blank.Name}",
+            Nominal,
+            string.Create(CultureInfo.InvariantCulture, $"z {gear.Teeth}  m {gear.Module:0.####} mm  x {gear.Data.ProfileShift:+0.####;-0.####;0}  pressure angle {gear.PressureAngle * 180 / Math.PI:0.####}°"),
+            string.Create(CultureInfo.InvariantCulture, $"tip diameter {2 * gear.TipRadius:0.000} mm, root diameter {2 * gear.RootRadius:0.000} mm{Bore(blank)}"),
+            .. blank.IsDisc ? (string[])["turned disc: teeth are milled later"] : [],
+            .. Verdict(findings),
+        ];
+    }
+
+    private static string Bore(Blank blank) => blank.Bore is { } bore
+        ? string.Create(CultureInfo.InvariantCulture, $", bore {bore:0.###} mm")
+        : "";
+
+    private static IEnumerable<string> Verdict(IEnumerable<Finding> findings)
+    {
+        Finding[] failing = [.. findings.Where(finding => finding.Level == Level.Fails)];
+        return failing.Length == 0
+            ? ["check: no failing finding"]
+            : failing.Select(finding => $"CHECK FAILS: {finding.Name}, {finding.Place}");
+    }
+}
