@@ -5,8 +5,8 @@ namespace GearBlanks.Files;
 /// <summary>Text growing as bytes: what every writer of text files appends to.</summary>
 internal sealed class ByteText
 {
-    // Enough for a 53-bit number with sign, point and twelve decimals; longer ones grow the text themselves.
-    private const int RoomForNumber = 400;
+    // Any double fits.
+    private const int RoomForNumber = Numbers.LongestText;
 
     private byte[] _bytes = new byte[16 * 1024];
     private int _length;
@@ -19,11 +19,14 @@ internal sealed class ByteText
         _length += Encoding.UTF8.GetBytes(text, _bytes.AsSpan(_length));
     }
 
-    public void Add(ReadOnlySpan<byte> text)
+    public void Add(ReadOnlySpan<byte> text) => text.CopyTo(Extend(text.Length));
+
+    /// <summary>The next bytes of the text, for the caller to fill.</summary>
+    public Span<byte> Extend(int length)
     {
-        MakeRoom(text.Length);
-        text.CopyTo(_bytes.AsSpan(_length));
-        _length += text.Length;
+        MakeRoom(length);
+        _length += length;
+        return _bytes.AsSpan(_length - length, length);
     }
 
     public void Add(double number, int decimals, int leastDecimals = 0)

@@ -12,8 +12,9 @@ internal static class DrawingRules
     // Shorter pieces are no shape but rounding, and their ends would coincide in files of six decimals.
     private const double ShortestPiece = 1e-6;
 
+    /// <summary>Ensures that the drawing can be written, and says how large it is.</summary>
     /// <exception cref="ArgumentException">A rule is broken; the message says which and where.</exception>
-    public static void Require(Drawing drawing)
+    public static Extent Require(Drawing drawing)
     {
         HashSet<string> names = new(StringComparer.OrdinalIgnoreCase);
         foreach (DrawingLayer layer in drawing.Layers)
@@ -28,10 +29,8 @@ internal static class DrawingRules
             Require(layer.Circles.All(circle => circle.Radius > 0 && IsFinite(circle.Centre) && double.IsFinite(circle.Radius)), layer, "a circle has no size or no place");
         }
 
-        if (Extent.Of(drawing).IsNothing)
-        {
-            throw new ArgumentException($"The drawing '{drawing.Title}' has no shapes.");
-        }
+        Extent extent = Extent.Of(drawing);
+        return extent.IsNothing ? throw new ArgumentException($"The drawing '{drawing.Title}' has no shapes.") : extent;
     }
 
     private static void Require(ArcPath path, DrawingLayer layer)
@@ -40,8 +39,17 @@ internal static class DrawingRules
         Require(path.Vertices.Length >= 2, layer, "a path has fewer than two vertices");
         Require(path.Closed || !isCut, layer, "a path that is cut is open");
         Require(path.Closed || path.Vertices[^1].Bulge == 0, layer, "the last vertex of an open path has a bulge");
-        Require(path.Vertices.All(v => IsFinite(v.Point) && Math.Abs(v.Bulge) <= LargestBulge), layer, "a vertex is not finite, or its arc exceeds 90 degrees");
-        Require(PathPiece.Of(path).All(piece => piece.From.DistanceTo(piece.To) > ShortestPiece), layer, "a path has a piece of no length");
+        for (int i = 0; i < path.Vertices.Length; i++)
+        {
+            PathVertex vertex = path.Vertices[i];
+            Require(IsFinite(vertex.Point) && Math.Abs(vertex.Bulge) <= LargestBulge, layer, "a vertex is not finite, or its arc exceeds 90 degrees");
+        }
+
+        for (int i = 0; i < PathPiece.CountIn(path); i++)
+        {
+            PathPiece piece = PathPiece.At(path, i);
+            Require(piece.From.DistanceTo(piece.To) > ShortestPiece, layer, "a path has a piece of no length");
+        }
     }
 
     private static bool IsFinite(Point point) => double.IsFinite(point.X) && double.IsFinite(point.Y);

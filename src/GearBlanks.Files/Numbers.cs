@@ -11,13 +11,17 @@ public static class Numbers
     /// <summary>The most decimals that can be asked for.</summary>
     public const int MostDecimals = 12;
 
-    // Sign, the 309 digits of the greatest double, point, decimals.
-    private const int LongestText = 1 + 309 + 1 + MostDecimals;
+    /// <summary>Room for any number: sign, the 309 digits of the greatest double, point, decimals.</summary>
+    internal const int LongestText = 1 + 309 + 1 + MostDecimals;
+
+    // Sign, point and the 17 digits that a whole double and a leading zero have.
+    private const int RoomForMost = 24;
 
     // Up to here every whole number is a double, so scaling and rounding lose nothing but the last place of the product.
     private const double LargestExact = 1L << 53;
 
-    private static readonly double[] PowersOfTen = [1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12];
+    private static ReadOnlySpan<long> PowersOfTen =>
+        [1, 10, 100, 1000, 10_000, 100_000, 1_000_000, 10_000_000, 100_000_000, 1_000_000_000, 10_000_000_000, 100_000_000_000, 1_000_000_000_000];
 
     /// <summary>The number with at most <paramref name="decimals"/> decimals, trailing zeros dropped.</summary>
     /// <inheritdoc cref="Format"/>
@@ -29,7 +33,7 @@ public static class Numbers
 
     /// <summary>Writes the number as ASCII and says how many bytes it took.</summary>
     /// <param name="value">The number; finite.</param>
-    /// <param name="destination">Where to write; 24 bytes hold any number below 1e7.</param>
+    /// <param name="destination">Where to write; at least 24 bytes, which hold any number below 1e9; numbers beyond may need more.</param>
     /// <param name="decimals">Decimals to round to, 0 to <see cref="MostDecimals"/>.</param>
     /// <param name="leastDecimals">Decimals that stay even where they are zeros, 0 to <paramref name="decimals"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">The number is not finite, or the decimals are out of range.</exception>
@@ -39,6 +43,11 @@ public static class Numbers
         if (!double.IsFinite(value))
         {
             throw new ArgumentOutOfRangeException(nameof(value), value, "Only finite numbers can be written.");
+        }
+
+        if (destination.Length < RoomForMost)
+        {
+            throw new ArgumentException("The destination is too short.", nameof(destination));
         }
 
         ArgumentOutOfRangeException.ThrowIfGreaterThan(decimals, MostDecimals);
@@ -64,33 +73,35 @@ public static class Numbers
             destination[length++] = (byte)'-';
         }
 
-        (long whole, long fraction) = Math.DivRem(scaled, (long)PowersOfTen[decimals]);
-        if (!Utf8Formatter.TryFormat(whole, destination[length..], out int wholeLength))
-        {
-            throw new ArgumentException("The number does not fit.", nameof(destination));
-        }
-
+        (long whole, long fraction) = Math.DivRem(scaled, PowersOfTen[decimals]);
+        Utf8Formatter.TryFormat(whole, destination[length..], out int wholeLength);
         length += wholeLength;
-        int kept = decimals;
-        while (kept > leastDecimals && fraction % 10 == 0)
-        {
-            fraction /= 10;
-            kept--;
-        }
-
-        if (kept == 0)
+        if (decimals == 0)
         {
             return length;
         }
 
-        destination[length] = (byte)'.';
-        for (int i = length + kept; i > length; i--)
+        destination[length++] = (byte)'.';
+        Span<byte> digits = destination.Slice(length, decimals);
+        for (int i = decimals - 1; i >= 0; i--)
         {
             (fraction, long digit) = Math.DivRem(fraction, 10);
-            destination[i] = (byte)('0' + digit);
+            digits[i] = (byte)('0' + digit);
         }
 
-        return length + 1 + kept;
+        return Trimmed(destination, length + decimals, decimals, leastDecimals);
+    }
+
+    // Without the zeros at its end, and without the point where no decimal stays.
+    private static int Trimmed(ReadOnlySpan<byte> text, int length, int decimals, int leastDecimals)
+    {
+        while (decimals > leastDecimals && text[length - 1] == '0')
+        {
+            length--;
+            decimals--;
+        }
+
+        return decimals == 0 ? length - 1 : length;
     }
 
     private static int FormatLarge(double value, Span<byte> destination, int decimals, int leastDecimals)
@@ -100,13 +111,6 @@ public static class Numbers
             throw new ArgumentException("The number does not fit.", nameof(destination));
         }
 
-        int kept = decimals;
-        while (kept > leastDecimals && destination[length - 1] == '0')
-        {
-            length--;
-            kept--;
-        }
-
-        return kept == 0 && decimals > 0 ? length - 1 : length;
+        return decimals == 0 ? length : Trimmed(destination, length, decimals, leastDecimals);
     }
 }

@@ -82,4 +82,10 @@ public class NumbersTests
 
     [Fact]
     public void Too_many_decimals_are_refused() => Assert.Throws<ArgumentOutOfRangeException>(() => Numbers.ToText(1, 13));
+
+    [Theory]
+    [InlineData(1, 23)]
+    [InlineData(1e200, 100)]
+    public void Too_short_a_destination_is_refused(double value, int length) =>
+        Assert.Throws<ArgumentException>(() => Numbers.Format(value, new byte[length], 9));
 }

@@ -46,9 +46,9 @@ internal static class DxfTables
     ]);
 
     /// <summary>The tables of a drawing in the format's order; R12 has no block records.</summary>
-    public static IEnumerable<DxfTable> Of(Drawing drawing, DxfVersion version)
+    public static IEnumerable<DxfTable> Of(Drawing drawing, Extent extent, DxfVersion version)
     {
-        DxfTable[] common = [Viewports(Extent.Of(drawing)), Linetypes, Layers(drawing), Styles, Views, Systems, Applications, DimensionStyles];
+        DxfTable[] common = [Viewports(extent), Linetypes, Layers(drawing), Styles, Views, Systems, Applications, DimensionStyles];
         return version == DxfVersion.R12 ? common : [.. common, BlockRecords];
     }
 

@@ -61,11 +61,15 @@ internal sealed class DxfTags
         EndLine();
     }
 
+    // Codes take three columns, as they always have; none of four is written.
     private void AddCode(int code)
     {
-        _text.Add(code < 10 ? "  "u8 : code < 100 ? " "u8 : ""u8);
-        _text.Add(code);
-        EndLine();
+        Span<byte> line = _text.Extend(5);
+        line[0] = code < 100 ? (byte)' ' : (byte)('0' + (code / 100));
+        line[1] = code < 10 ? (byte)' ' : (byte)('0' + (code / 10 % 10));
+        line[2] = (byte)('0' + (code % 10));
+        line[3] = (byte)'\r';
+        line[4] = (byte)'\n';
     }
 
     private void EndLine() => _text.Add("\r\n"u8);

@@ -20,19 +20,19 @@ public static class DxfWriter
     /// </exception>
     public static byte[] Write(Drawing drawing, DxfVersion version)
     {
-        DrawingRules.Require(drawing);
+        Extent extent = DrawingRules.Require(drawing);
         DxfTags tags = new();
-        WriteSection(tags, "HEADER", () => WriteHeader(tags, drawing, version));
+        WriteSection(tags, "HEADER", () => WriteHeader(tags, drawing, extent, version));
         if (version == DxfVersion.R12)
         {
-            WriteSection(tags, "TABLES", () => WriteTables(tags, drawing, version));
+            WriteSection(tags, "TABLES", () => WriteTables(tags, drawing, extent, version));
             WriteSection(tags, "BLOCKS", () => { });
             WriteSection(tags, "ENTITIES", () => WriteEntities(tags, drawing, version));
         }
         else
         {
             WriteSection(tags, "CLASSES", () => { });
-            WriteSection(tags, "TABLES", () => WriteTables(tags, drawing, version));
+            WriteSection(tags, "TABLES", () => WriteTables(tags, drawing, extent, version));
             WriteSection(tags, "BLOCKS", () => WriteRecords(tags, DxfBlocks.All, version));
             WriteSection(tags, "ENTITIES", () => WriteEntities(tags, drawing, version));
             WriteSection(tags, "OBJECTS", () => WriteRecords(tags, DxfObjects.All, version));
@@ -50,7 +50,7 @@ public static class DxfWriter
         tags.Add(0, "ENDSEC");
     }
 
-    private static void WriteHeader(DxfTags tags, Drawing drawing, DxfVersion version)
+    private static void WriteHeader(DxfTags tags, Drawing drawing, Extent extent, DxfVersion version)
     {
         tags.Add(9, "$ACADVER");
         tags.Add(1, version == DxfVersion.R12 ? "AC1009" : "AC1015");
@@ -66,16 +66,15 @@ public static class DxfWriter
             tags.Add(70, Metric);
         }
 
-        Extent extent = Extent.Of(drawing);
         tags.Add(9, "$EXTMIN");
         tags.AddPoint(10, extent.Left, extent.Bottom, 0);
         tags.Add(9, "$EXTMAX");
         tags.AddPoint(10, extent.Right, extent.Top, 0);
     }
 
-    private static void WriteTables(DxfTags tags, Drawing drawing, DxfVersion version)
+    private static void WriteTables(DxfTags tags, Drawing drawing, Extent extent, DxfVersion version)
     {
-        foreach (DxfTable table in DxfTables.Of(drawing, version))
+        foreach (DxfTable table in DxfTables.Of(drawing, extent, version))
         {
             table.WriteTo(tags, version);
         }

@@ -26,9 +26,9 @@ public static class SvgWriter
     /// </exception>
     public static byte[] Write(Drawing drawing)
     {
-        DrawingRules.Require(drawing);
+        Extent extent = DrawingRules.Require(drawing);
         ByteText text = new();
-        WriteHead(text, drawing.Title, Extent.Of(drawing).Grown(Margin));
+        WriteHead(text, drawing.Title, extent.Grown(Margin));
         foreach (DrawingLayer layer in drawing.Layers)
         {
             WriteLayer(text, layer);
@@ -83,8 +83,10 @@ public static class SvgWriter
     {
         text.Add("<path d=\"M"u8);
         AddPair(text, path.Vertices[0].Point);
-        foreach (PathPiece piece in PathPiece.Of(path))
+        for (int i = 0; i < PathPiece.CountIn(path); i++)
         {
+            PathPiece piece = PathPiece.At(path, i);
+
             // Z draws the straight piece back to the first vertex itself.
             if (!(path.Closed && piece.IsLine && piece.To == path.Vertices[0].Point))
             {
@@ -104,9 +106,10 @@ public static class SvgWriter
         else
         {
             text.Add("A"u8);
-            text.Add(piece.Radius, Decimals);
+            double radius = piece.Radius;
+            text.Add(radius, Decimals);
             text.Add(" "u8);
-            text.Add(piece.Radius, Decimals);
+            text.Add(radius, Decimals);
 
             // With Y downwards SVG counts the other sense as positive.
             text.Add(piece.Bulge > 0 ? " 0 0 0 "u8 : " 0 0 1 "u8);

@@ -15,14 +15,14 @@ public readonly record struct PathPiece(Point From, Point To, double Bulge)
     /// <summary>Centre of an arc, mm; meaningless for a line.</summary>
     public Point Centre => From + ((To - From) * 0.5) + ((To - From).TurnedLeft * ((1 - (Bulge * Bulge)) / (4 * Bulge)));
 
-    /// <summary>The pieces of a path in order of travel: one a vertex, or one less where the path is open.</summary>
-    public static IEnumerable<PathPiece> Of(ArcPath path)
+    /// <summary>How many pieces a path has: one a vertex, or one less where the path is open.</summary>
+    public static int CountIn(ArcPath path) => path.Closed ? path.Vertices.Length : path.Vertices.Length - 1;
+
+    /// <summary>A path's piece, by the number of the vertex at which it begins.</summary>
+    public static PathPiece At(ArcPath path, int index)
     {
-        int count = path.Closed ? path.Vertices.Length : path.Vertices.Length - 1;
-        for (int i = 0; i < count; i++)
-        {
-            PathVertex start = path.Vertices[i];
-            yield return new PathPiece(start.Point, path.Vertices[(i + 1) % path.Vertices.Length].Point, start.Bulge);
-        }
+        PathVertex from = path.Vertices[index];
+        PathVertex to = path.Vertices[index + 1 < path.Vertices.Length ? index + 1 : 0];
+        return new PathPiece(from.Point, to.Point, from.Bulge);
     }
 }

@@ -33,8 +33,16 @@ public readonly record struct Extent(double Left, double Bottom, double Right, d
             (extent, circle) => extent.With(Around(circle.Centre, circle.Radius)));
 
     /// <summary>The extent of a path.</summary>
-    public static Extent Of(ArcPath path) =>
-        PathPiece.Of(path).Aggregate(Nothing, (extent, piece) => extent.With(Of(piece)));
+    public static Extent Of(ArcPath path)
+    {
+        Extent extent = Nothing;
+        for (int i = 0; i < PathPiece.CountIn(path); i++)
+        {
+            extent = extent.With(Of(PathPiece.At(path, i)));
+        }
+
+        return extent;
+    }
 
     /// <summary>The extent that surrounds both.</summary>
     public Extent With(Extent other) => new(
