@@ -78,7 +78,7 @@ internal static class AxisChecks
     {
         var first = cycle.MinBy(a => (a.Place.Line, a.Place.Column))!;
         var at = cycle.IndexOf(first);
-        var names = cycle[at..].Concat(cycle[..at]).Append(first).Select(a => ProblemList.Shown($"\"{a.Text("name")}\""));
+        var names = cycle[at..].Concat(cycle[..at]).Append(first).Select(a => $"\"{a.Text("name")}\"");
         first.Refuse(
             problems, "from", $"These axes are placed from one another in a circle: {ProblemList.Shown(string.Join(" from ", names))}",
             "a position for one of them at least");

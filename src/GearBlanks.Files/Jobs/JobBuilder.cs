@@ -17,9 +17,6 @@ internal static class JobBuilder
         file.Table("drive") is { } drive ? new JobDrive(drive.Place, drive.Text("sandwich")!, drive.Time("turn")!.Value) : null,
         [.. file.Tables("hands").Select(h => new JobHand(h.Place, h.Text("name")!, h.Text("sandwich")!, h.Time("turn")!.Value))]);
 
-    /// <summary>The module of a table, mm; null where it has none.</summary>
-    public static double? Module(Entries table) => table.Number("module") ?? 25.4 / table.Number("diametral-pitch");
-
     /// <summary>The name of a gear: its own, or the sandwich's.</summary>
     public static string? GearName(Entries layer, Entries sandwich) => layer.Has("gear") ? layer.Text("gear") : sandwich.Text("name");
 
@@ -32,6 +29,18 @@ internal static class JobBuilder
         }
 
         return mesh.Items("gears") is [{ Value: string first }, { Value: string second }] ? $"{first} - {second}" : null;
+    }
+
+    // The module of a table, mm; null where it has none.
+    private static double? Module(Entries table)
+    {
+        if (table.Number("diametral-pitch") is { } pitch)
+        {
+            // The finest pitch would come out below the least module by the last bit.
+            return Math.Max(JobKeys.LeastModule, 25.4 / pitch);
+        }
+
+        return table.Number("module");
     }
 
     // Titles go into drawings, which hold ASCII only.

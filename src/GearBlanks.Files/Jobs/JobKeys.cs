@@ -5,20 +5,23 @@ namespace GearBlanks.Files.Jobs;
 /// <summary>Every key of a job file, declared once.</summary>
 internal static class JobKeys
 {
-    public const int LeastTeeth = 4;
-    public const int MostTeeth = 1000;
+    private const int LeastTeeth = 4;
+    private const int MostTeeth = 1000;
     public const double LeastModule = 0.05;
-    public const double MostModule = 50;
-    public const double LeastShift = -1;
-    public const double MostShift = 1.5;
+    private const double MostModule = 50;
+    private const double LeastShift = -1;
+    private const double MostShift = 1.5;
 
-    private const double MillimetresPerInch = 25.4;
+    // 25.4 over the bounds of the module.
+    private const double LeastPitch = 0.508;
+    private const double MostPitch = 508;
+
     private const double Far = 100000;
 
     private static readonly Key Module = new Key("module", KeyKind.Length, "Module; or give `diametral-pitch`.").From(LeastModule, MostModule);
 
     private static readonly Key Pitch = new Key("diametral-pitch", KeyKind.Number, "Teeth per inch of reference diameter, in place of `module`.")
-        .From(MillimetresPerInch / MostModule, MillimetresPerInch / LeastModule);
+        .From(LeastPitch, MostPitch);
 
     private static readonly Key Rack = new("rack", KeyKind.Name, "Name of a basic rack, from racks/.");
 

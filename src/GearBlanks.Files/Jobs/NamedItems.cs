@@ -12,6 +12,7 @@ internal sealed class NamedItems(string what, ProblemList problems)
     private const int MostShown = 12;
 
     private readonly List<string> _names = [];
+    private readonly HashSet<string> _known = new(StringComparer.Ordinal);
     private readonly Dictionary<string, (string Name, int Line)> _byFold = new(StringComparer.Ordinal);
 
     /// <summary>Takes up the name that a table gives under a key.</summary>
@@ -28,7 +29,7 @@ internal sealed class NamedItems(string what, ProblemList problems)
     /// <summary>Takes up a name that nothing has for sure: references to it are not told.</summary>
     public void AddUnsure(string? name)
     {
-        if (name is not null)
+        if (name is not null && _known.Add(name))
         {
             _names.Add(name);
         }
@@ -40,7 +41,7 @@ internal sealed class NamedItems(string what, ProblemList problems)
         var line = table.Find(key)?.Place.Line ?? table.Place.Line;
         if (_byFold.TryAdd(NameRules.Fold(name), (name, line)))
         {
-            _names.Add(name);
+            AddUnsure(name);
             return;
         }
 
@@ -57,14 +58,14 @@ internal sealed class NamedItems(string what, ProblemList problems)
     /// <summary>Checks one item of a list of names.</summary>
     public bool Check(Entries table, string key, Entry item)
     {
-        if (item.Value is not string name || _names.Contains(name))
+        if (item.Value is not string name || _known.Contains(name))
         {
             return item.Value is string;
         }
 
         if (_names.Count > 0)
         {
-            table.Refuse(problems, key, item, $"There is no {what} of this name", Listed(), Nearest.To(name, _names));
+            table.Refuse(problems, key, item, $"There is no {what} of this name", Listed(), problems.WantsAdvice ? Nearest.To(name, _names) : null);
         }
 
         return false;

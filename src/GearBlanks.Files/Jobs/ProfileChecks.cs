@@ -30,7 +30,7 @@ internal static class ProfileChecks
     {
         foreach (var (key, kind) in keys)
         {
-            if (table.Text(key) is { } name && !finder.Exists(kind, name))
+            if (problems.WantsAdvice && table.Text(key) is { } name && !finder.Exists(kind, name))
             {
                 var entry = table.Find(key)!;
                 problems.Add(finder.Unknown(kind, name, entry.Place) with { Key = declared.Full(key), Value = ProblemList.Shown(entry.Written) });

@@ -84,29 +84,47 @@ internal sealed record Key(string Name, KeyKind Kind, string Meaning)
 
     public Key Above(double least, double most) => this with { Least = least, Most = most, IsAbove = true };
 
-    /// <summary>What may be written, in words.</summary>
-    public string Allowed => Shape switch
-    {
-        KeyShape.One => AllowedOne,
-        KeyShape.Pair => $"a list of two: each {AllowedOne}",
-        _ when Kind == KeyKind.Table => $"one table or more under the header [[{Of!.Path}]], or a list of tables in braces",
-        _ => $"a list of one or more: each {AllowedOne}",
-    };
+    /// <summary>What may be written, in words and in full.</summary>
+    public string Allowed => Shaped(AllowedOne);
 
-    /// <summary>What one value may be, in words.</summary>
-    public string AllowedOne => Kind switch
+    /// <summary>What one value may be, in words and in full.</summary>
+    public string AllowedOne => Writing(Kind) is { } writing ? $"{BriefOne}: {writing}" : BriefOne;
+
+    /// <summary>What may be written, for a page that explains elsewhere how the kinds are written.</summary>
+    public string Brief => Shaped(BriefOne);
+
+    private string BriefOne => Kind switch
     {
-        KeyKind.Text => "text in quotes, 1 to 500 printable ASCII characters",
-        KeyKind.Name => NameRules.Allowed,
-        KeyKind.LayerName => NameRules.AllowedLayer,
+        KeyKind.Text => "text",
+        KeyKind.Name => "a name",
+        KeyKind.LayerName => "a layer name",
         KeyKind.Choice => "one of " + string.Join(", ", Choices.Select(c => $"\"{c}\"")),
         KeyKind.Flag => "true or false",
         KeyKind.Count => $"a whole number{Range("")}",
         KeyKind.Number => $"a number{Range("")}",
-        KeyKind.Length => $"a length{Range(" mm")}: a number of mm, or text with its unit (mm, in, thou) such as \"1/4 in\"",
+        KeyKind.Length => $"a length{Range(" mm")}",
         KeyKind.Angle => $"an angle{Range(" degrees")}",
-        KeyKind.Time => "a time over 0 and up to 1000000 d: text with its unit (s, min, h, d) such as \"24 h\" or \"1/2 h\"",
+        KeyKind.Time => "a time over 0 and up to 1000000 d",
         _ => $"a table: the header [{Of!.Path}], or keys in braces",
+    };
+
+    /// <summary>How a kind of value is written; null where that goes without saying.</summary>
+    public static string? Writing(KeyKind kind) => kind switch
+    {
+        KeyKind.Text => "1 to 500 printable ASCII characters in quotes",
+        KeyKind.Name => NameRules.Allowed,
+        KeyKind.LayerName => NameRules.AllowedLayer,
+        KeyKind.Length => "a number of mm, or text with its unit (mm, in, thou) such as \"1/4 in\"",
+        KeyKind.Time => "text with its unit (s, min, h, d) such as \"24 h\" or \"1/2 h\"",
+        _ => null,
+    };
+
+    private string Shaped(string one) => Shape switch
+    {
+        KeyShape.One => one,
+        KeyShape.Pair => $"a list of two, each {one}",
+        _ when Kind == KeyKind.Table => $"one table or more under the header [[{Of!.Path}]], or a list of tables in braces",
+        _ => $"a list of one or more, each {one}",
     };
 
     private string Range(string unit)

@@ -4,9 +4,9 @@ namespace GearBlanks.Files.Keys;
 internal static class NameRules
 {
     public const string Allowed =
-        "a name in quotes: 1 to 64 ASCII letters, digits, spaces, - _ . +, starting with a letter or digit, not ending in a point or space";
+        "1 to 64 ASCII letters, digits, spaces, - _ . + in quotes, starting with a letter or digit, not ending in a point or space";
 
-    public const string AllowedLayer = "a layer name in quotes: 1 to 31 ASCII letters, digits, - and _";
+    public const string AllowedLayer = "1 to 31 ASCII letters, digits, - and _ in quotes";
 
     private const int Longest = 64;
 

@@ -16,6 +16,9 @@ internal sealed class ProblemList
 
     public bool IsEmpty => _problems.Count == 0;
 
+    /// <summary>False once more is told than anybody reads: then suggestions, which take time, can be left out.</summary>
+    public bool WantsAdvice => _problems.Count < Most;
+
     public void Add(Place place, string key, string? value, string message, string? allowed = null, string? nearest = null) =>
         _problems.Add(new Problem(place, Shown(key), value is null ? null : Shown(value), message, allowed, nearest));
 

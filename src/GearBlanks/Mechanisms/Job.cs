@@ -31,7 +31,7 @@ public sealed record Job(
 /// <param name="Machine">Name of a machine profile.</param>
 /// <param name="Limits">Name of a limits profile.</param>
 /// <param name="Thickness">Sheet thickness, mm.</param>
-/// <param name="Bore">Bore diameter, mm.</param>
+/// <param name="Bore">Bore diameter, mm; 0 for none.</param>
 /// <param name="Thinning">Loss of tooth thickness on the reference circle, mm.</param>
 /// <param name="Backlash">Wanted circumferential backlash at the working circle, mm.</param>
 /// <param name="Lettering">Whether gears are lettered.</param>
@@ -87,7 +87,7 @@ public sealed record JobWasher(Place Place, double Thickness) : JobLayer(Place);
 /// <param name="Thinning">Loss of tooth thickness on the reference circle, mm.</param>
 /// <param name="Thickness">Sheet thickness, mm.</param>
 /// <param name="Material">Name of a material profile.</param>
-/// <param name="Bore">Bore diameter, mm.</param>
+/// <param name="Bore">Bore diameter, mm; 0 for none.</param>
 /// <param name="Screws">Its own screws; null for none.</param>
 /// <param name="Holes">Further holes, in the gear's own frame: a tooth's centre line on +X.</param>
 /// <param name="Turned">How far the gear is turned against its sandwich, rad.</param>

@@ -270,6 +270,15 @@ public class BadJobTests
     }
 
     [Fact]
+    public void A_great_many_wrong_references_are_cut_short_too()
+    {
+        var axes = Enumerable.Range(0, 15000).Select(i => $"[[axes]]\nname = 'axis {i}'\nfrom = 'axes {i}'\ndistance = 1\ndirection = 0\n");
+        var problems = JobReader.Parse(string.Concat(axes) + JobTexts.Pair.Replace("title = \"Bell pull\"\n", "", StringComparison.Ordinal), "x.toml").Problems;
+        Assert.Equal(101, problems.Length);
+        Assert.Equal("axis 0", problems[0].Nearest);
+    }
+
+    [Fact]
     public void Long_dotted_keys_do_no_harm()
     {
         var text = "a" + string.Concat(Enumerable.Repeat(".a", 20000)) + " = 1\n" + JobTexts.Pair;

@@ -107,6 +107,13 @@ public class GoodJobTests
     public void Lengths_take_units(string written, double millimetres) =>
         Assert.Equal(millimetres, Parse(JobTexts.Pair.Replace("distance = 30", $"distance = {written}", StringComparison.Ordinal)).Axes[1].Distance);
 
+    [Theory]
+    [InlineData("0.508", 50)]
+    [InlineData("25.4", 1)]
+    [InlineData("508", 0.05)]
+    public void Diametral_pitch_becomes_a_module_within_its_range(string pitch, double module) =>
+        Assert.Equal(module, Parse(JobTexts.Pair.Replace("module = 1", $"diametral-pitch = {pitch}", StringComparison.Ordinal)).Defaults.Module);
+
     [Fact]
     public void Windows_line_ends_and_a_byte_order_mark_change_nothing()
     {
