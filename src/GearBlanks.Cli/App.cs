@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
 using System.CommandLine.Invocation;
 using GearBlanks.Cli.Commands;
 using GearBlanks.Cli.Output;

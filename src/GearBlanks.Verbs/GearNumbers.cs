@@ -1,4 +1,3 @@
-using GearBlanks.Teeth;
 
 namespace GearBlanks.Verbs;
 

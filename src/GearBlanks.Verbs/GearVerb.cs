@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using GearBlanks.Blanks;
-using GearBlanks.Curves.Fitting;
 using GearBlanks.Cutting;
-using GearBlanks.Files.Dxf;
 using GearBlanks.Files.Folders;
 using GearBlanks.Files.Profiles;
 using GearBlanks.Findings;

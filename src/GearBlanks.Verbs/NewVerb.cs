@@ -7,8 +7,6 @@ namespace GearBlanks.Verbs;
 /// <summary>Writes a first job file for somebody to change.</summary>
 public static class NewVerb
 {
-    private const string Resource = "profiles/jobs/first.toml";
-
     /// <summary>Runs the verb: writes the file, which must not exist yet.</summary>
     /// <param name="file">The file, ending in .toml.</param>
     public static Outcome<WrittenFile> Run(string file)

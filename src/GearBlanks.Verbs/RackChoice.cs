@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using GearBlanks.Files.Profiles;
 using GearBlanks.Mechanisms;

@@ -21,7 +21,7 @@ internal static class NewCommand
         var command = new Command("new", About) { file };
         command.SetAction(parsed => console.Show(
             NewVerb.Run(parsed.GetValue(file)!), parsed.GetValue(SharedOptions.Json),
-            _ => FileJson.OfNew(parsed.GetValue(file)!),
+            _ => FileJson.OfTemplate(parsed.GetValue(file)!),
             _ => console.Say($"Wrote {parsed.GetValue(file)}. Next: gearblanks check {parsed.GetValue(file)}"),
             _ => ExitCode.Done));
         return command;

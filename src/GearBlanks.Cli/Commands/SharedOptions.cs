@@ -1,6 +1,4 @@
 using System.CommandLine;
-using GearBlanks.Curves.Fitting;
-using GearBlanks.Files.Dxf;
 using GearBlanks.Verbs;
 
 namespace GearBlanks.Cli.Commands;

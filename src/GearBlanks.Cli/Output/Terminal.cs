@@ -8,10 +8,12 @@ namespace GearBlanks.Cli.Output;
 /// <summary>Standard output for results, standard error for messages.</summary>
 internal sealed class Terminal(TextWriter output, TextWriter error)
 {
+    private const int WidthOfFile = 200;
+
     // Made on first use: a start that prints no table pays nothing.
     private IAnsiConsole? _tables;
 
-    private IAnsiConsole Tables => _tables ??= AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(output) });
+    private IAnsiConsole Tables => _tables ??= MakeTables();
 
     public void Say(string line) => output.WriteLine(line);
 
@@ -38,6 +40,18 @@ internal sealed class Terminal(TextWriter output, TextWriter error)
         }
 
         return exit(value);
+    }
+
+    // A file or pipe has no width: tables there are as wide as they need.
+    private IAnsiConsole MakeTables()
+    {
+        IAnsiConsole tables = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(output) });
+        if (!tables.Profile.Out.IsTerminal)
+        {
+            tables.Profile.Width = WidthOfFile;
+        }
+
+        return tables;
     }
 
     /// <summary>Tells what is wrong with the input.</summary>

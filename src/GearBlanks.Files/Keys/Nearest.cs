@@ -1,7 +1,7 @@
 namespace GearBlanks.Files.Keys;
 
 /// <summary>Finds the name somebody most likely meant.</summary>
-internal static class Nearest
+public static class Nearest
 {
     /// <summary>The nearest of the names, the first of equally near ones; null where none is near: more than a third of the letters differ.</summary>
     public static string? To(string written, IEnumerable<string> names)
@@ -30,7 +30,7 @@ internal static class Nearest
     /// Fewest insertions, deletions, replacements and swaps of neighbours that turn one text into the other, each place edited once
     /// (optimal string alignment).
     /// </summary>
-    public static int Distance(string a, string b)
+    internal static int Distance(string a, string b)
     {
         var (before, previous, current) = (new int[b.Length + 1], new int[b.Length + 1], new int[b.Length + 1]);
         for (var j = 0; j <= b.Length; j++)

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Fractions;
-using GearBlanks.Findings;
 using GearBlanks.Mechanisms;
 
 namespace GearBlanks.Verbs.Json;

@@ -26,5 +26,5 @@ public static class FileJson
 
     /// <summary>The result of <c>new</c>.</summary>
     /// <param name="file">The file written.</param>
-    public static string OfNew(string file) => JsonText.Of("gearblanks.new/1", json => json.WriteString("file", file));
+    public static string OfTemplate(string file) => JsonText.Of("gearblanks.new/1", json => json.WriteString("file", file));
 }

@@ -25,7 +25,7 @@ internal sealed record GearPlan(
             Name,
             ExternalGear.Create(Data(thinning)),
             Thickness,
-            Job.Bore ?? Defaults.Bore,
+            (Job.Bore ?? Defaults.Bore) is > 0 and var bore ? bore : null,
             Job.Screws is { } screws
                 ? new ScrewCircle(screws.Count, screws.CircleDiameter, screws.HoleDiameter, screws.HeadDiameter, screws.StartAngle)
                 : null,

@@ -1,0 +1,73 @@
+using System.Globalization;
+using GearBlanks.Mechanisms;
+using Spectre.Console;
+
+namespace GearBlanks.Cli.Output;
+
+/// <summary>A mechanism's check for people: what fails and what to do first, then figures.</summary>
+internal static class CheckText
+{
+    private const double SecondsInADay = 86_400;
+
+    public static void Write(Terminal console, MechanismReport report)
+    {
+        FindingText.WriteSummary(console, report.Mechanism.Title, report.Findings);
+        WriteMeshes(console, report);
+        WriteHands(console, report);
+        console.Say(NotChecked);
+    }
+
+    public const string NotChecked =
+        "Not checked: strength, fatigue, lifting, vehicles, tolerances of cutting, bodies that pass each other. Fingers stay out of meshes that turn.";
+
+    private static void WriteMeshes(Terminal console, MechanismReport report)
+    {
+        if (report.Mechanism.Meshes.IsEmpty)
+        {
+            return;
+        }
+
+        Table table = Tables.Make("mesh", "distance", "backlash", "contact ratio", "tip clearance", "verdict");
+        foreach (Mesh mesh in report.Mechanism.Meshes)
+        {
+            table.AddRow(
+                Markup.Escape(mesh.Name), Tables.Figure(mesh.Pair.CentreDistance, 3), Tables.Figure(mesh.Pair.CircumferentialBacklash, 4),
+                Tables.Figure(mesh.Pair.ContactRatio, 3), Tables.Figure(Math.Min(mesh.Pair.FirstTipClearance, mesh.Pair.SecondTipClearance), 3),
+                FindingText.Marked(report.VerdictOn(Places.Mesh(mesh.Name))));
+        }
+
+        console.Say(table);
+    }
+
+    private static void WriteHands(Terminal console, MechanismReport report)
+    {
+        if (report.Speeds.IsEmpty)
+        {
+            return;
+        }
+
+        Table speeds = Tables.Make("sandwich", "turns per turn of the drive");
+        foreach (BodySpeed speed in report.Speeds)
+        {
+            speeds.AddRow(Markup.Escape(speed.Sandwich), speed.Speed is { } w ? string.Create(CultureInfo.InvariantCulture, $"{w.Numerator}/{w.Denominator}") : "not driven");
+        }
+
+        console.Say(speeds);
+        if (report.Hands.IsEmpty)
+        {
+            return;
+        }
+
+        Table hands = Tables.Make("hand", "one turn, days", "error ppm", "days to one degree");
+        foreach (HandReport hand in report.Hands)
+        {
+            hands.AddRow(
+                Markup.Escape(hand.Hand.Name),
+                hand.Timing is { } timing ? Tables.Figure(timing.Period.ToDouble() / SecondsInADay, 6) : "-",
+                hand.Timing is { } error ? Tables.Figure(error.ErrorPpm, 2) : "-",
+                hand.Timing?.SecondsToOneDegree is { } seconds ? Tables.Figure(seconds / SecondsInADay, 1) : "never");
+        }
+
+        console.Say(hands);
+    }
+}
