@@ -103,8 +103,9 @@ internal sealed record ToothForm
             return;
         }
 
+        // At the very limit of undercut the straight flank's end lies on the base circle within rounding: nothing to bracket.
         double last = Fillet.EndNormal;
-        double atBase = Brent.FindRoot(t => Fillet.RadiusAt(t) - BaseRadius, 0, last, 1e-14 * BaseRadius, MaxSteps);
+        double atBase = Fillet.RadiusAt(last) <= BaseRadius ? last : Brent.FindRoot(t => Fillet.RadiusAt(t) - BaseRadius, 0, last, 1e-14 * BaseRadius, MaxSteps);
         double crossing = Gain(last) <= 0 || Gain(atBase) >= 0 ? last : Brent.FindRoot(Gain, atBase, last, 1e-15, MaxSteps);
         Fillet = Fillet with { EndNormal = crossing };
         FormRadius = Fillet.RadiusAt(crossing);
