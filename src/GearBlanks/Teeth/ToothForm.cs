@@ -12,6 +12,9 @@ internal sealed record ToothForm
     // A guard against a hang only: bracketed roots here take under twenty steps.
     private const int MaxSteps = 200;
 
+    // In modules: a root circle that is nothing but rounding is none.
+    private const double LeastRoot = 1e-9;
+
     private readonly GearData _data;
     private readonly GeneratingRack _rack;
     private readonly double _referenceRadius;
@@ -70,7 +73,7 @@ internal sealed record ToothForm
 
     private void RequireRoot()
     {
-        if (RootRadius <= 0)
+        if (RootRadius <= LeastRoot * _data.Module)
         {
             throw new GearGeometryException("no-root", "The teeth are cut to the gear's centre and beyond; radius of the root circle, mm", RootRadius, 0, null);
         }
