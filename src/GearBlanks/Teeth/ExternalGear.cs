@@ -13,8 +13,8 @@ public sealed record ExternalGear
     // A guard against a hang only: the bracketed root takes under twenty steps.
     private const int MaxSteps = 200;
 
-    // In modules: a sharp-cornered rack whose corner runs on the pitch line leaves a corner, not a fillet.
-    private const double LeastLength = 1e-9;
+    // In modules: a sharp-cornered rack whose corner runs on the pitch line leaves a corner, not a fillet. Less than the gap an outline may have.
+    private const double LeastLength = 1e-11;
 
     private readonly double _halfToothAtBase;
 

@@ -12,6 +12,9 @@ internal sealed record ToothForm
     // A guard against a hang only: bracketed roots here take under twenty steps.
     private const int MaxSteps = 200;
 
+    // In modules: a root circle that is nothing but rounding is none.
+    private const double LeastRoot = 1e-9;
+
     private readonly GearData _data;
     private readonly GeneratingRack _rack;
     private readonly double _referenceRadius;
@@ -70,7 +73,7 @@ internal sealed record ToothForm
 
     private void RequireRoot()
     {
-        if (RootRadius <= 0)
+        if (RootRadius <= LeastRoot * _data.Module)
         {
             throw new GearGeometryException("no-root", "The teeth are cut to the gear's centre and beyond; radius of the root circle, mm", RootRadius, 0, null);
         }
@@ -103,8 +106,9 @@ internal sealed record ToothForm
             return;
         }
 
+        // At the very limit of undercut the straight flank's end lies on the base circle within rounding: nothing to bracket.
         double last = Fillet.EndNormal;
-        double atBase = Brent.FindRoot(t => Fillet.RadiusAt(t) - BaseRadius, 0, last, 1e-14 * BaseRadius, MaxSteps);
+        double atBase = Fillet.RadiusAt(last) <= BaseRadius ? last : Brent.FindRoot(t => Fillet.RadiusAt(t) - BaseRadius, 0, last, 1e-14 * BaseRadius, MaxSteps);
         double crossing = Gain(last) <= 0 || Gain(atBase) >= 0 ? last : Brent.FindRoot(Gain, atBase, last, 1e-15, MaxSteps);
         Fillet = Fillet with { EndNormal = crossing };
         FormRadius = Fillet.RadiusAt(crossing);

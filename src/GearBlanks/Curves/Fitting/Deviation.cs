@@ -12,7 +12,14 @@ internal static class Deviation
 
     /// <summary>True where the curve, between parameters where its curvature is monotone, is proved to lie within the tolerance (mm).</summary>
     public static bool IsProved(Curve curve, double start, double end, Piece piece, double tolerance) =>
-        IsProved(curve, start, end, piece, tolerance, DeepestHalving);
+        IsWithinReach(curve, start, end, piece, tolerance) || IsProved(curve, start, end, piece, tolerance, DeepestHalving);
+
+    // So short that its ends prove it, as with a fillet smaller than the tolerance. An arc of at most a quarter turn strays from its ends by 0.55 of its chord.
+    private static bool IsWithinReach(Curve curve, double start, double end, Piece piece, double tolerance)
+    {
+        double ends = Math.Max(curve.PointAt(start).DistanceTo(piece.From), curve.PointAt(end).DistanceTo(piece.To));
+        return ends + (0.55 * curve.LengthBetween(start, end)) <= tolerance;
+    }
 
     private static bool IsProved(Curve curve, double start, double end, Piece piece, double tolerance, int halvings)
     {
