@@ -1,4 +1,3 @@
-using System.Security;
 using GearBlanks.Curves;
 using GearBlanks.Cutting;
 
@@ -28,7 +27,7 @@ public static class SvgWriter
     {
         Extent extent = DrawingRules.Require(drawing);
         ByteText text = new();
-        WriteHead(text, drawing.Title, extent.Grown(Margin));
+        SvgHead.Add(text, drawing.Title, extent.Grown(Margin), Decimals);
         foreach (DrawingLayer layer in drawing.Layers)
         {
             WriteLayer(text, layer);
@@ -36,23 +35,6 @@ public static class SvgWriter
 
         text.Add("</svg>\n"u8);
         return text.ToArray();
-    }
-
-    private static void WriteHead(ByteText text, string title, Extent view)
-    {
-        text.Add("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\""u8);
-        text.Add(view.Width, Decimals);
-        text.Add("mm\" height=\""u8);
-        text.Add(view.Height, Decimals);
-        text.Add("mm\" viewBox=\""u8);
-        AddPair(text, new Point(view.Left, view.Top));
-        text.Add(" "u8);
-        text.Add(view.Width, Decimals);
-        text.Add(" "u8);
-        text.Add(view.Height, Decimals);
-        text.Add("\">\n<title>"u8);
-        text.Add(SecurityElement.Escape(title));
-        text.Add("</title>\n"u8);
     }
 
     private static void WriteLayer(ByteText text, DrawingLayer layer)
@@ -73,7 +55,7 @@ public static class SvgWriter
 
         foreach (Circle circle in layer.Circles)
         {
-            WritePath(text, InQuarters(circle));
+            WritePath(text, SvgPaths.InQuarters(circle));
         }
 
         text.Add("</g>\n"u8);
@@ -81,62 +63,9 @@ public static class SvgWriter
 
     private static void WritePath(ByteText text, ArcPath path)
     {
-        text.Add("<path d=\"M"u8);
-        AddPair(text, path.Vertices[0].Point);
-        for (int i = 0; i < PathPiece.CountIn(path); i++)
-        {
-            PathPiece piece = PathPiece.At(path, i);
-
-            // Z draws the straight piece back to the first vertex itself.
-            if (!(path.Closed && piece.IsLine && piece.To == path.Vertices[0].Point))
-            {
-                AddPiece(text, piece);
-            }
-        }
-
-        text.Add(path.Closed ? "Z\"/>\n"u8 : "\"/>\n"u8);
-    }
-
-    private static void AddPiece(ByteText text, PathPiece piece)
-    {
-        if (piece.IsLine)
-        {
-            text.Add("L"u8);
-        }
-        else
-        {
-            text.Add("A"u8);
-            double radius = piece.Radius;
-            text.Add(radius, Decimals);
-            text.Add(" "u8);
-            text.Add(radius, Decimals);
-
-            // With Y downwards SVG counts the other sense as positive.
-            text.Add(piece.Bulge > 0 ? " 0 0 0 "u8 : " 0 0 1 "u8);
-        }
-
-        AddPair(text, piece.To);
-    }
-
-    // Quarters: where half circles are read in single precision, the least rounding of their ends moves the centre.
-    private static ArcPath InQuarters(Circle circle)
-    {
-        (double x, double y) = (circle.Centre.X, circle.Centre.Y);
-        double bulge = Math.Tan(Math.PI / 8);
-        return new(
-        [
-            new(new Point(x + circle.Radius, y), bulge),
-            new(new Point(x, y + circle.Radius), bulge),
-            new(new Point(x - circle.Radius, y), bulge),
-            new(new Point(x, y - circle.Radius), bulge),
-        ], Closed: true);
-    }
-
-    private static void AddPair(ByteText text, Point point)
-    {
-        text.Add(point.X, Decimals);
-        text.Add(" "u8);
-        text.Add(-point.Y, Decimals);
+        text.Add("<path d=\""u8);
+        SvgPaths.AddData(text, path, Decimals);
+        text.Add("\"/>\n"u8);
     }
 
     // The same operation has the same colour in each file; the colours tell groups apart and mean nothing to a machine.

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using GearBlanks.Blanks;
+using GearBlanks.Curves;
+using GearBlanks.Curves.Fitting;
+using GearBlanks.Cutting;
+using GearBlanks.Mechanisms;
+
+namespace GearBlanks.Files.Svg.Overview;
+
+/// <summary>The gears in plan, lowest first, each in its meshed phase.</summary>
+internal static class GearFigures
+{
+    // Enough for a picture; files that are cut have their own tolerance.
+    private const double Tolerance = 0.01;
+
+    public static ImmutableArray<Figure> Of(Mechanism mechanism)
+    {
+        MeshedPhases phases = MeshedPhases.Of(mechanism);
+        string[] sandwiches = [.. mechanism.Sandwiches.Select(sandwich => sandwich.Name)];
+        return [.. Upward(mechanism.Gears).Select(gear => Figure(gear, phases.AngleOf(gear), Array.IndexOf(sandwiches, gear.Sandwich)))];
+    }
+
+    /// <summary>Gears by the height they lie at; those without one at the bottom, in the order of the job.</summary>
+    public static IEnumerable<MountedGear> Upward(IEnumerable<MountedGear> gears) => gears.OrderBy(gear => gear.Bottom ?? double.NegativeInfinity);
+
+    // Teeth are drawn on turned discs too: the picture shows the mechanism as it will run.
+    private static Figure Figure(MountedGear gear, double angle, int sandwich)
+    {
+        Motion motion = Motion.Turn(angle).Then(Motion.Shift(gear.Axis.Position - default(Point)));
+        Part part = PartBuilder.Build(gear.Blank with { IsDisc = false, Lettering = "" });
+        ArcPath outside = OutlineFit.Fit(part.Outside, Tolerance).Moved(motion);
+        IEnumerable<ArcPath> holes = part.Holes.Select(hole => SvgPaths.InQuarters(hole with { Centre = motion.Apply(hole.Centre) }));
+        Ink ink = Look.Gear(sandwich, gear.Blank.Gear.Module);
+        return new Figure(
+            FormattableString.Invariant($"gear {gear.Name}, z {gear.Blank.Gear.Teeth}"),
+            [
+                new Shape([outside, .. holes], ink),
+                new Shape([.. part.Engraving.Select(mark => mark.Moved(motion))], ink with { Fill = null, Width = 1.5 * ink.Width }),
+            ],
+            Extent.Of(outside));
+    }
+}
