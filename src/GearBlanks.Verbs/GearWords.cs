@@ -20,7 +20,8 @@ internal static class GearWords
             mechanism is null ? blank.Name : $"{mechanism}: {blank.Name}",
             Nominal,
             string.Create(CultureInfo.InvariantCulture, $"z {gear.Teeth}  m {gear.Module:0.####} mm  x {gear.Data.ProfileShift:+0.####;-0.####;0}  pressure angle {gear.PressureAngle * 180 / Math.PI:0.####}°"),
-            string.Create(CultureInfo.InvariantCulture, $"tip diameter {2 * gear.TipRadius:0.000} mm, root diameter {2 * gear.RootRadius:0.000} mm{Bore(blank)}"),
+            string.Create(CultureInfo.InvariantCulture, $"tip diameter {2 * gear.TipRadius:0.000} mm"),
+            string.Create(CultureInfo.InvariantCulture, $"root diameter {2 * gear.RootRadius:0.000} mm{Bore(blank)}"),
             .. blank.IsDisc ? (string[])["turned disc: teeth are milled later"] : [],
             .. Verdict(findings),
         ];

@@ -59,13 +59,13 @@ public sealed record Blank
     public ImmutableArray<Circle> Holes { get; }
 
     /// <summary>True for a plain turned disc of the tip diameter, whose teeth are milled later.</summary>
-    public bool IsDisc { get; }
+    public bool IsDisc { get; init; }
 
     /// <summary>Whether the tooth on +X is marked.</summary>
     public bool HasMark { get; }
 
     /// <summary>What is engraved; empty for nothing.</summary>
-    public string Lettering { get; }
+    public string Lettering { get; init; }
 
     /// <summary>Every hole with its name, the bore first.</summary>
     public IEnumerable<(string Name, Circle Circle)> NamedHoles()

@@ -12,9 +12,18 @@ public static class LetteringLayout
     private const double HeightStep = 0.5;
     private const double TurnStep = Math.PI / 36;
 
+    // The tidiest first: a tidy small text reads better than a large one strewn between holes.
+    private static readonly Way[] Ways =
+    [
+        (parts, height, face) => FirstFit(LetteringRings.Shapes(parts, height, face), face, Math.PI),
+        (parts, height, face) => FirstFit(LetteringLines.Shapes(parts, height, face), face, 0),
+        LetteringRings.BetweenHoles,
+        (parts, height, face) => FirstFit(LetteringLines.Shapes(parts, height, face), face, Math.PI / 2),
+    ];
+
     /// <summary>
-    /// Places a text as large as it goes: on upright lines, else along a circle, else in pieces between the holes, else on slanted
-    /// lines. The same input finds the same place.
+    /// Places a text along a circle, else on upright lines, else in pieces between the holes, else on slanted lines, each as large as it
+    /// goes. The same input finds the same place.
     /// </summary>
     /// <param name="text">The text, with <see cref="Break"/> where a new line may begin.</param>
     /// <param name="face">Where strokes may run.</param>
@@ -22,7 +31,7 @@ public static class LetteringLayout
     /// <param name="mostHeight">Greatest height of a capital, mm; at least <paramref name="leastHeight"/>.</param>
     /// <returns>The lettering, or null where no place was found even at the least height.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The heights are not positive or not in order.</exception>
-    public static PlacedLettering? Place(string text, LetteringFace face, double leastHeight = 2, double mostHeight = 4)
+    public static PlacedLettering? Place(string text, LetteringFace face, double leastHeight = 2, double mostHeight = 3)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(leastHeight);
         ArgumentOutOfRangeException.ThrowIfLessThan(mostHeight, leastHeight);
@@ -33,22 +42,21 @@ public static class LetteringLayout
             return new PlacedLettering([], mostHeight);
         }
 
-        foreach (double height in Heights(leastHeight, mostHeight))
+        foreach (Way way in Ways)
         {
-            if (PlaceAt(parts, height, face) is { } strokes)
+            foreach (double height in Heights(leastHeight, mostHeight))
             {
-                return new PlacedLettering(strokes, height);
+                if (way(parts, height, face) is { } strokes)
+                {
+                    return new PlacedLettering(strokes, height);
+                }
             }
         }
 
         return null;
     }
 
-    private static ImmutableArray<ArcPath>? PlaceAt(ImmutableArray<string> parts, double height, LetteringFace face) =>
-        FirstFit(LetteringLines.Shapes(parts, height, face), face, 0)
-        ?? FirstFit(LetteringRings.Shapes(parts, height, face), face, Math.PI)
-        ?? LetteringRings.BetweenHoles(parts, height, face)
-        ?? FirstFit(LetteringLines.Shapes(parts, height, face), face, Math.PI / 2);
+    private delegate ImmutableArray<ArcPath>? Way(ImmutableArray<string> parts, double height, LetteringFace face);
 
     private static ImmutableArray<ArcPath>? FirstFit(IEnumerable<ImmutableArray<ArcPath>> shapes, LetteringFace face, double mostTurn)
     {
