@@ -15,13 +15,13 @@ internal static class CalloutLayout
     public static ImmutableArray<PlacedCallout> Place(
         ImmutableArray<Callout> callouts, Extent plan, IEnumerable<Circle> marks, Look look)
     {
-        Circle[] obstacles = [.. marks, .. callouts.Select(callout => new Circle(callout.Axis.Position, 0.8 * look.Height))];
+        var costs = new LeaderCost([.. marks, .. callouts.Select(callout => new Circle(callout.Axis.Position, 0.8 * look.Height))]);
         PlacedCallout[][] ways =
         [
-            OnBothSides(callouts, plan, new Vector(1, 0), obstacles, look),
-            OnBothSides(callouts, plan, new Vector(0, 1), obstacles, look),
+            OnBothSides(callouts, plan, new Vector(1, 0), costs, look),
+            OnBothSides(callouts, plan, new Vector(0, 1), costs, look),
         ];
-        return [.. ways.MinBy(way => LeaderCost.Of(way, obstacles) + Around(way, plan))!];
+        return [.. ways.MinBy(way => costs.Of(way) + Around(way, plan))!];
     }
 
     // A compact sheet is worth some length of leader.
@@ -32,22 +32,28 @@ internal static class CalloutLayout
     }
 
     private static PlacedCallout[] OnBothSides(
-        ImmutableArray<Callout> callouts, Extent plan, Vector outward, Circle[] obstacles, Look look)
+        ImmutableArray<Callout> callouts, Extent plan, Vector outward, LeaderCost costs, Look look)
     {
         var far = new Side(plan, outward, look.Gap);
         var near = new Side(plan, -outward, look.Gap);
-        Callout[] ordered = [.. callouts.OrderBy(callout => far.Out(callout.Axis.Position)).ThenBy(callout => far.Along(callout.Axis.Position))];
+
+        // Axes on one level go to both sides by turns.
+        Callout[] ordered = [.. callouts
+            .OrderBy(callout => far.Along(callout.Axis.Position))
+            .Select((callout, i) => (Callout: callout, Level: Math.Round(far.Out(callout.Axis.Position), 6), Turn: i % 2))
+            .OrderBy(item => item.Level).ThenBy(item => item.Turn)
+            .Select(item => item.Callout)];
         double half = ordered.Sum(far.Size) / 2;
         double taken = 0;
         int split = ordered.TakeWhile(callout => (taken += far.Size(callout)) <= half).Count();
-        return [.. OnSide(ordered[..split], near, obstacles, look), .. OnSide(ordered[split..], far, obstacles, look)];
+        return [.. OnSide(ordered[..split], near, costs, look), .. OnSide(ordered[split..], far, costs, look)];
     }
 
-    private static PlacedCallout[] OnSide(Callout[] callouts, Side side, Circle[] obstacles, Look look)
+    private static PlacedCallout[] OnSide(Callout[] callouts, Side side, LeaderCost costs, Look look)
     {
         Callout[] order = [.. callouts.OrderBy(callout => side.Along(callout.Axis.Position))];
         PlacedCallout[] best = Stand(order, side, look);
-        double cost = LeaderCost.Of(best, obstacles);
+        double cost = costs.Of(best);
 
         // Swapping neighbours while it helps: each swap lowers the cost, and the count of rounds guards the time.
         bool isBetter = true;
@@ -59,7 +65,7 @@ internal static class CalloutLayout
                 Callout[] swapped = [.. order];
                 (swapped[i], swapped[i + 1]) = (swapped[i + 1], swapped[i]);
                 PlacedCallout[] other = Stand(swapped, side, look);
-                double otherCost = LeaderCost.Of(other, obstacles);
+                double otherCost = costs.Of(other);
                 if (otherCost < cost)
                 {
                     (order, best, cost, isBetter) = (swapped, other, otherCost, true);

@@ -3,29 +3,38 @@ using GearBlanks.Curves;
 namespace GearBlanks.Files.Svg.Overview;
 
 /// <summary>How hard leaders are to follow, as a length, mm: their own, and more for each crossing and for each mark they run over.</summary>
-internal static class LeaderCost
+internal sealed class LeaderCost(Circle[] obstacles)
 {
     private const double Crossing = 200;
     private const double Hit = 100;
 
-    public static double Of(PlacedCallout[] callouts, Circle[] obstacles)
+    // The same leaders come up again and again while callouts are swapped.
+    private readonly Dictionary<(Point From, Point To), double> _alone = [];
+
+    public double Of(PlacedCallout[] callouts)
     {
         (Point From, Point To)[] leaders = [.. callouts.Select(callout => (callout.Callout.Axis.Position, callout.Anchor))];
         double cost = 0;
         for (int i = 0; i < leaders.Length; i++)
         {
             (Point from, Point to) = leaders[i];
-            cost += from.DistanceTo(to);
-            foreach (Circle obstacle in obstacles)
-            {
-                // Its own axis is no obstacle, nor is one that stands on the same spot.
-                cost += from != obstacle.Centre && Distance(from, to, obstacle.Centre) < obstacle.Radius ? Hit : 0;
-            }
-
+            cost += Alone(from, to);
             for (int j = 0; j < i; j++)
             {
                 cost += DoCross(from, to, leaders[j].From, leaders[j].To) ? Crossing : 0;
             }
+        }
+
+        return cost;
+    }
+
+    private double Alone(Point from, Point to)
+    {
+        if (!_alone.TryGetValue((from, to), out double cost))
+        {
+            // Its own axis is no obstacle, nor is one that stands on the same spot.
+            int hits = obstacles.Count(obstacle => from != obstacle.Centre && Distance(from, to, obstacle.Centre) < obstacle.Radius);
+            _alone[(from, to)] = cost = from.DistanceTo(to) + (hits * Hit);
         }
 
         return cost;

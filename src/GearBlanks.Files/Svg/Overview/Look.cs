@@ -14,6 +14,10 @@ internal sealed record Look(double Height)
     private const double GreatestHeight = 8;
     private const double ShareOfPlan = 0.018;
 
+    // What a callout takes beside the plan, in capital heights.
+    private const double HeightsPerAxis = 3.6;
+    private const double HeightsPerGear = 1.75;
+
     // Light, and alike in grey: they part neighbours, they mean nothing.
     private static readonly string[] Tints = ["#d9e3ea", "#ece4d3", "#dce8d9", "#e9dde4"];
 
@@ -35,10 +39,15 @@ internal sealed record Look(double Height)
     /// <summary>Laid under thin lines so that they can be followed over teeth.</summary>
     public Ink Halo => new(Paper, 0.25 * Height);
 
-    public static Look For(Extent plan) =>
-        new(Math.Clamp(Math.Max(plan.Width, plan.Height) * ShareOfPlan, LeastHeight, GreatestHeight));
+    /// <summary>Smaller where many callouts must stand beside the plan.</summary>
+    public static Look For(Extent plan, int axes, int gears)
+    {
+        double size = Math.Max(plan.Width, plan.Height);
+        double forCallouts = 2 * size / ((HeightsPerAxis * axes) + (HeightsPerGear * gears));
+        return new Look(Math.Clamp(Math.Min(size * ShareOfPlan, forCallouts), LeastHeight, GreatestHeight));
+    }
 
-    public static Ink Gear(int sandwich, double module) => new(Dark, Math.Clamp(0.08 * module, 0.04, 0.3), Tints[sandwich % Tints.Length], 0.68);
+    public static Ink Gear(int sandwich, double module) => new(Dark, Math.Clamp(0.12 * module, 0.05, 0.35), Tints[sandwich % Tints.Length], 0.5);
 
     public static string Word(Level level) => level switch
     {

@@ -11,12 +11,15 @@ internal static class MarkShapes
     private const string Bad = "#8c1a1a";
 
     /// <summary>The greatest distance of a mark's outline from its centre, in the radius that its letter needs.</summary>
-    public const double Reach = 2;
+    public const double Reach = 1.8;
+
+    /// <summary>How far under its middle a mark's centre lies, in the same radius: a triangle's corner reaches up farther than its side down.</summary>
+    public static double Drop(Level level) => level == Level.Fails ? Reach / 4 : 0;
 
     /// <summary>The shapes of a mark: its outline and its letter.</summary>
     public static Shape[] Of(Level level, string letter, Point centre, Look look)
     {
-        double height = (letter.Length > 1 ? 0.75 : 1) * 0.85 * look.Height;
+        double height = (letter.Length > 1 ? 0.72 : 1) * 0.85 * look.Height;
         var (colour, filled) = level switch
         {
             Level.Ok => (Good, false),

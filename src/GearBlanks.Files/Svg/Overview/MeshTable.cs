@@ -21,7 +21,7 @@ internal sealed class MeshTable
         _look = look;
         _rows = [.. marks.Select(Row)];
         _starts = new double[Heads.Length + 1];
-        _starts[1] = RowHeight;
+        _starts[1] = MarkWidth(look);
         for (int i = 1; i < Heads.Length; i++)
         {
             _starts[i + 1] = _starts[i] + (2 * look.Height) + _rows.Append(Heads).Max(row => Lettered.Width(row[i], look.Height));
@@ -31,8 +31,7 @@ internal sealed class MeshTable
     /// <summary>The width that the table needs, mm.</summary>
     public double Width => _starts[^1];
 
-    // The tallest mark fits.
-    private double RowHeight => 1.5 * MarkShapes.Reach * _look.MarkRadius;
+    private double RowHeight => HeightOf(_look);
 
     public void AddTo(Column column)
     {
@@ -49,7 +48,7 @@ internal sealed class MeshTable
             column.AddRow($"mesh {mark.Letter}: {string.Join(", ", row.Skip(1))}", RowHeight, start =>
             [
                 Rule(start),
-                .. MarkShapes.Of(mark.Level, mark.Letter, start + new Vector(RowHeight / 2, _look.Height / 2), _look),
+                .. MarkAt(mark.Level, mark.Letter, start, _look),
                 .. Cells(row, start, _look.Text),
             ]);
         }
@@ -58,15 +57,14 @@ internal sealed class MeshTable
     /// <summary>One row that says what the shapes mean.</summary>
     public static void AddKeyTo(Column column, Look look)
     {
-        double height = 1.5 * MarkShapes.Reach * look.MarkRadius;
-        column.AddRow("what the marks mean", height, start =>
+        column.AddRow("what the marks mean", HeightOf(look), start =>
         {
             List<Shape> shapes = [];
             foreach ((Level level, string meaning) in Meanings())
             {
-                shapes.AddRange(MarkShapes.Of(level, "", start + new Vector(height / 2, look.Height / 2), look));
-                shapes.Add(Lettered.At(meaning, look.Height, start + new Vector(height, 0), look.Text));
-                start += new Vector(height + Lettered.Width(meaning, look.Height) + look.Gap, 0);
+                shapes.AddRange(MarkAt(level, "", start, look));
+                shapes.Add(Lettered.At(meaning, look.Height, start + new Vector(MarkWidth(look), 0), look.Text));
+                start += new Vector(MarkWidth(look) + Lettered.Width(meaning, look.Height) + look.Gap, 0);
             }
 
             return shapes;
@@ -75,7 +73,15 @@ internal sealed class MeshTable
 
     /// <summary>The width of that row, mm.</summary>
     public static double KeyWidth(Look look) =>
-        Meanings().Sum(item => (1.5 * MarkShapes.Reach * look.MarkRadius) + Lettered.Width(item.Meaning, look.Height) + look.Gap);
+        Meanings().Sum(item => MarkWidth(look) + Lettered.Width(item.Meaning, look.Height) + look.Gap);
+
+    // The tallest mark fits, and its stroke.
+    private static double HeightOf(Look look) => 1.65 * MarkShapes.Reach * look.MarkRadius;
+
+    private static double MarkWidth(Look look) => 2.4 * MarkShapes.Reach * look.MarkRadius;
+
+    private static Shape[] MarkAt(Level level, string letter, Point baseline, Look look) => MarkShapes.Of(
+        level, letter, baseline + new Vector(MarkWidth(look) / 2, (look.Height / 2) - (MarkShapes.Drop(level) * look.MarkRadius)), look);
 
     private static (Level Level, string Meaning)[] Meanings() =>
     [

@@ -26,7 +26,7 @@ internal sealed class Sheet
         Extent plan = _gears.Select(figure => figure.Box)
             .Concat(mechanism.Axes.Select(axis => new Extent(axis.Position.X, axis.Position.Y, axis.Position.X, axis.Position.Y)))
             .Aggregate(Extent.Nothing, (extent, box) => extent.With(box));
-        _look = Look.For(plan);
+        _look = Look.For(plan, mechanism.Axes.Length, _gears.Length);
         _marks = MarkPlacer.Place(report, _look);
         _flags = [.. _marks.Select(mark => mark.Figure(_look))];
         plan = _flags.Aggregate(plan, (extent, flag) => extent.With(flag.Box));
