@@ -7,6 +7,9 @@ namespace GearBlanks.Files.Svg.Overview;
 /// <summary>Stands callouts around the plan: left and right of it, or above and below, whichever keeps the leaders short and clear.</summary>
 internal static class CalloutLayout
 {
+    // A dozen callouts settle in three or four; a hundred stay good enough.
+    private const int MostRounds = 8;
+
     /// <summary>The callouts in their places.</summary>
     /// <param name="callouts">The callouts.</param>
     /// <param name="plan">What they must stay outside of.</param>
@@ -18,8 +21,10 @@ internal static class CalloutLayout
         var costs = new LeaderCost([.. marks, .. callouts.Select(callout => new Circle(callout.Axis.Position, 0.8 * look.Height))]);
         PlacedCallout[][] ways =
         [
-            OnBothSides(callouts, plan, new Vector(1, 0), costs, look),
-            OnBothSides(callouts, plan, new Vector(0, 1), costs, look),
+            OnBothSides(callouts, plan, new Vector(1, 0), false, costs, look),
+            OnBothSides(callouts, plan, new Vector(1, 0), true, costs, look),
+            OnBothSides(callouts, plan, new Vector(0, 1), false, costs, look),
+            OnBothSides(callouts, plan, new Vector(0, 1), true, costs, look),
         ];
         return [.. ways.MinBy(way => costs.Of(way) + Around(way, plan))!];
     }
@@ -32,7 +37,7 @@ internal static class CalloutLayout
     }
 
     private static PlacedCallout[] OnBothSides(
-        ImmutableArray<Callout> callouts, Extent plan, Vector outward, LeaderCost costs, Look look)
+        ImmutableArray<Callout> callouts, Extent plan, Vector outward, bool isSwapped, LeaderCost costs, Look look)
     {
         var far = new Side(plan, outward, look.Gap);
         var near = new Side(plan, -outward, look.Gap);
@@ -40,7 +45,7 @@ internal static class CalloutLayout
         // Axes on one level go to both sides by turns.
         Callout[] ordered = [.. callouts
             .OrderBy(callout => far.Along(callout.Axis.Position))
-            .Select((callout, i) => (Callout: callout, Level: Math.Round(far.Out(callout.Axis.Position), 6), Turn: i % 2))
+            .Select((callout, i) => (Callout: callout, Level: Math.Round(far.Out(callout.Axis.Position), 6), Turn: i % 2 == 0 == isSwapped))
             .OrderBy(item => item.Level).ThenBy(item => item.Turn)
             .Select(item => item.Callout)];
         double half = ordered.Sum(far.Size) / 2;
@@ -57,7 +62,7 @@ internal static class CalloutLayout
 
         // Swapping neighbours while it helps: each swap lowers the cost, and the count of rounds guards the time.
         bool isBetter = true;
-        for (int round = 0; isBetter && round < order.Length; round++)
+        for (int round = 0; isBetter && round < MostRounds; round++)
         {
             isBetter = false;
             for (int i = 0; i + 1 < order.Length; i++)

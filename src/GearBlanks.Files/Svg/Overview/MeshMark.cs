@@ -33,7 +33,7 @@ internal sealed record MeshMark(Mesh Mesh, string Letter, Level Level, Point Pit
         return new Figure(
             $"mesh {Mesh.Name}: {Look.Word(Level)}",
             [
-                new Shape(stem, look.Halo),
+                new Shape(stem, look.Halo with { Width = 0.16 * look.Height }),
                 new Shape(stem, new Ink(Look.Dark, 0.08 * look.Height)),
                 new Shape([SvgPaths.InQuarters(new Circle(PitchPoint, dot))], new Ink(null, 0, Look.Dark)),
                 .. MarkShapes.Of(Level, Letter, Centre, look),

@@ -33,7 +33,7 @@ internal sealed class Sheet
         _callouts = CalloutLayout.Place(
             [.. mechanism.Axes.Select(axis => new Callout(axis, mechanism.Gears.Where(gear => gear.Axis == axis), _look))],
             plan,
-            _marks.Select(mark => new Circle(mark.Centre, _look.MarkRadius * MarkShapes.Reach)),
+            _marks.SelectMany(mark => new Circle[] { new(mark.Centre, _look.MarkRadius * MarkShapes.Reach), new(mark.PitchPoint, 2 * mark.Mesh.Pair.First.Module) }),
             _look);
         _middle = _callouts.Aggregate(plan, (extent, callout) => extent.With(callout.Box));
     }
