@@ -23,11 +23,14 @@ internal static class GearFigures
     /// <summary>Gears by the height they lie at; those without one at the bottom, in the order of the job.</summary>
     public static IEnumerable<MountedGear> Upward(IEnumerable<MountedGear> gears) => gears.OrderBy(gear => gear.Bottom ?? double.NegativeInfinity);
 
-    // Teeth are drawn on turned discs too: the picture shows the mechanism as it will run.
+    // Teeth are drawn on turned discs too: the picture shows the mechanism as it will run. Lettering would run into that of gears below.
+    private static Blank Toothed(Blank blank) => new(
+        blank.Name, blank.Gear, blank.Thickness, blank.Bore, blank.Screws, blank.Holes, isDisc: false, blank.HasMark, lettering: "");
+
     private static Figure Figure(MountedGear gear, double angle, int sandwich)
     {
         Motion motion = Motion.Turn(angle).Then(Motion.Shift(gear.Axis.Position - default(Point)));
-        Part part = PartBuilder.Build(gear.Blank with { IsDisc = false, Lettering = "" });
+        Part part = PartBuilder.Build(Toothed(gear.Blank));
         ArcPath outside = OutlineFit.Fit(part.Outside, Tolerance).Moved(motion);
         IEnumerable<ArcPath> holes = part.Holes.Select(hole => SvgPaths.InQuarters(hole with { Centre = motion.Apply(hole.Centre) }));
         Ink ink = Look.Gear(sandwich, gear.Blank.Gear.Module);
