@@ -201,6 +201,27 @@ public class FolderWriterTests
     }
 
     [Fact]
+    public void Paths_from_where_one_stands_and_the_folder_one_stands_in()
+    {
+        using var place = new Workplace();
+        Directory.CreateDirectory(place["out/below"]);
+        Machine.StandingIn(place.Root, () => Workplace.WriteDone(FolderWriter.Write("other", Workplace.Version("one"), Workplace.Data, false)));
+        Machine.StandingIn(place["other"], () =>
+        {
+            Assert.Contains("enter it again", Assert.Single(Workplace.WriteDone(FolderWriter.Write(".", Workplace.Version("two"), Workplace.Data, false)).Notes), StringComparison.Ordinal);
+            var gone = Assert.Single(FolderWriter.Write(".", Workplace.Version("three"), Workplace.Data, false).Problems);
+            Assert.StartsWith("The folder you are in has been removed", gone.Message, StringComparison.Ordinal);
+            Assert.Empty(Workplace.WriteDone(FolderWriter.Write(place["other"], Workplace.Version("four"), Workplace.Data, false)).Notes);
+        });
+        Workplace.AssertWhole(place["other"], "four");
+        Directory.Delete(place["out/below"]);
+        Directory.CreateDirectory(place["beside"]);
+        Machine.StandingIn(place["beside"], () => Assert.Empty(Workplace.WriteDone(FolderWriter.Write("../out", Workplace.Version("one"), Workplace.Data, false)).Notes));
+        Workplace.AssertWhole(place.Out, "one");
+        place.AssertTidy();
+    }
+
+    [Fact]
     public void Runs_at_the_same_time_do_not_mix()
     {
         using var place = new Workplace();
