@@ -13,13 +13,14 @@ internal enum EntryKind
 /// <summary>What is known of an entry without opening it, or following it where it is a link.</summary>
 /// <param name="Kind">What it is.</param>
 /// <param name="Size">Its size, bytes.</param>
-/// <param name="Modified">When it was changed last, in the system's finest unit; only good for comparing.</param>
+/// <param name="Modified">When it was changed last, in units of 100 ns, finer than which no copy keeps it; only good for comparing.</param>
 /// <param name="Owner">Number of its owner; null where the system does not tell.</param>
 /// <param name="Group">Number of its group; null where the system does not tell.</param>
 internal readonly record struct EntryStatus(EntryKind Kind, long Size, long Modified, uint? Owner, uint? Group)
 {
     private const int TypeMask = 0xF000;
-    private const int Billion = 1_000_000_000;
+    private const long TicksPerSecond = 10_000_000;
+    private const uint NanosecondsPerTick = 100;
 
     public static EntryStatus Of(string path)
     {
@@ -43,7 +44,7 @@ internal readonly record struct EntryStatus(EntryKind Kind, long Size, long Modi
     private static EntryStatus Parse(ReadOnlySpan<byte> status) => new(
         KindOf(BitConverter.ToUInt16(status[28..])),
         BitConverter.ToInt64(status[40..]),
-        BitConverter.ToInt64(status[112..]) * Billion + BitConverter.ToUInt32(status[120..]),
+        BitConverter.ToInt64(status[112..]) * TicksPerSecond + BitConverter.ToUInt32(status[120..]) / NanosecondsPerTick,
         BitConverter.ToUInt32(status[20..]),
         BitConverter.ToUInt32(status[24..]));
 

@@ -46,7 +46,7 @@ internal sealed record ExistingFolder(EntryStatus Status, ImmutableArray<string>
         }
 
         // On some systems names differing only by case are one file.
-        string[] taken = [.. Own.Intersect(newNames, StringComparer.OrdinalIgnoreCase)];
+        string[] taken = [.. Own.Where(newNames.ToHashSet(StringComparer.OrdinalIgnoreCase).Contains)];
         if (taken.Length > 0)
         {
             throw new RefusedException(

@@ -141,7 +141,7 @@ internal sealed class FolderRun(string given, IReadOnlyList<OutputFile> files, M
 
     private bool StandsInside()
     {
-        var here = Directory.GetCurrentDirectory();
-        return here == _path.Full || here.StartsWith(_path.Full + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+        var here = OutputPath.Here();
+        return here is not null && (here + Path.DirectorySeparatorChar).StartsWith(_path.Full + Path.DirectorySeparatorChar, StringComparison.Ordinal);
     }
 }

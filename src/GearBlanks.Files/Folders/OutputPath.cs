@@ -20,8 +20,24 @@ internal sealed record OutputPath(string Parent, string Name, ImmutableArray<str
 
         return OperatingSystem.IsWindows()
             ? OfExisting(Path.GetFullPath(given)) with { MissingFolders = MissingAbove(Path.GetFullPath(given)) }
-            : OfPosix(Path.IsPathRooted(given) ? given : Path.Join(Directory.GetCurrentDirectory(), given));
+            : OfPosix(Path.IsPathRooted(given) ? given : Path.Join(Here() ?? throw Gone(), given));
     }
+
+    /// <summary>The folder that the program was started in; null where that has been removed since.</summary>
+    public static string? Here()
+    {
+        try
+        {
+            return Directory.GetCurrentDirectory();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+
+    private static RefusedException Gone() =>
+        new("The folder you are in has been removed or replaced", "enter the folder again, or give a path from the root");
 
     private static OutputPath OfExisting(string real)
     {

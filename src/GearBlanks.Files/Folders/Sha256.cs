@@ -1,5 +1,6 @@
 using System.Buffers.Binary;
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace GearBlanks.Files.Folders;
 
@@ -13,7 +14,7 @@ public static class Sha256
     private const int LengthBytes = 8;
 
     // The first 32 bits of the fractional parts of the cube roots of the first 64 primes.
-    private static readonly uint[] Constants =
+    private static ReadOnlySpan<uint> Constants =>
     [
         0x428A2F98, 0x71374491, 0xB5C0FBCF, 0xE9B5DBA5, 0x3956C25B, 0x59F111F1, 0x923F82A4, 0xAB1C5ED5,
         0xD807AA98, 0x12835B01, 0x243185BE, 0x550C7DC3, 0x72BE5D74, 0x80DEB1FE, 0x9BDC06A7, 0xC19BF174,
@@ -62,22 +63,40 @@ public static class Sha256
         }
     }
 
+    [SkipLocalsInit]
     private static void Mix(Span<uint> state, ReadOnlySpan<byte> block)
     {
         Span<uint> words = stackalloc uint[BlockBytes];
         Spread(words, block);
-        var (a, b, c, d, e, f, g, h) = (state[0], state[1], state[2], state[3], state[4], state[5], state[6], state[7]);
-        for (var i = 0; i < words.Length; i++)
+        var (a, b, c, d) = (state[0], state[1], state[2], state[3]);
+        var (e, f, g, h) = (state[4], state[5], state[6], state[7]);
+
+        // Eight rounds bring every variable back to its place, so nothing has to be moved.
+        for (var i = 0; i < words.Length; i += 8)
         {
-            var one = h + Turned(e, 6, 11, 25) + ((e & f) ^ (~e & g)) + Constants[i] + words[i];
-            var two = Turned(a, 2, 13, 22) + ((a & b) ^ (a & c) ^ (b & c));
-            (h, g, f, e, d, c, b, a) = (g, f, e, d + one, c, b, a, one + two);
+            Round(a, b, c, ref d, e, f, g, ref h, words[i]);
+            Round(h, a, b, ref c, d, e, f, ref g, words[i + 1]);
+            Round(g, h, a, ref b, c, d, e, ref f, words[i + 2]);
+            Round(f, g, h, ref a, b, c, d, ref e, words[i + 3]);
+            Round(e, f, g, ref h, a, b, c, ref d, words[i + 4]);
+            Round(d, e, f, ref g, h, a, b, ref c, words[i + 5]);
+            Round(c, d, e, ref f, g, h, a, ref b, words[i + 6]);
+            Round(b, c, d, ref e, f, g, h, ref a, words[i + 7]);
         }
 
         (state[0], state[1], state[2], state[3]) = (state[0] + a, state[1] + b, state[2] + c, state[3] + d);
         (state[4], state[5], state[6], state[7]) = (state[4] + e, state[5] + f, state[6] + g, state[7] + h);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void Round(uint a, uint b, uint c, ref uint d, uint e, uint f, uint g, ref uint h, uint word)
+    {
+        h += Turned(e, 6, 11, 25) + ((e & f) ^ (~e & g)) + word;
+        d += h;
+        h += Turned(a, 2, 13, 22) + ((a & b) ^ (a & c) ^ (b & c));
+    }
+
+    // The block's words and those that follow from them, each with its constant added.
     private static void Spread(Span<uint> words, ReadOnlySpan<byte> block)
     {
         for (var i = 0; i < 16; i++)
@@ -92,8 +111,14 @@ public static class Sha256
                 + (BitOperations.RotateRight(early, 7) ^ BitOperations.RotateRight(early, 18) ^ (early >> 3))
                 + (BitOperations.RotateRight(late, 17) ^ BitOperations.RotateRight(late, 19) ^ (late >> 10));
         }
+
+        for (var i = 0; i < words.Length; i++)
+        {
+            words[i] += Constants[i];
+        }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static uint Turned(uint word, int first, int second, int third) =>
         BitOperations.RotateRight(word, first) ^ BitOperations.RotateRight(word, second) ^ BitOperations.RotateRight(word, third);
 }
