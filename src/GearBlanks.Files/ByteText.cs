@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 
 namespace GearBlanks.Files;
@@ -8,10 +9,20 @@ internal sealed class ByteText
     // Any double fits.
     private const int RoomForNumber = Numbers.LongestText;
 
-    private byte[] _bytes = new byte[16 * 1024];
+    // Most files fit; a rented buffer is used again by the next one, which fresh memory is not.
+    private const int UsualSize = 256 * 1024;
+
+    private byte[] _bytes = ArrayPool<byte>.Shared.Rent(UsualSize);
     private int _length;
 
-    public byte[] ToArray() => _bytes.AsSpan(0, _length).ToArray();
+    /// <summary>The whole text, after which this one is empty.</summary>
+    public byte[] ToArray()
+    {
+        byte[] whole = _bytes.AsSpan(0, _length).ToArray();
+        ArrayPool<byte>.Shared.Return(_bytes);
+        (_bytes, _length) = ([], 0);
+        return whole;
+    }
 
     public void Add(string text)
     {

@@ -19,23 +19,23 @@ internal static class GearWords
         [
             mechanism is null ? blank.Name : $"{mechanism}: {blank.Name}",
             Nominal,
-            string.Create(CultureInfo.InvariantCulture, $"z {gear.Teeth}  m {gear.Module:0.####} mm  x {gear.Data.ProfileShift:+0.####;-0.####;0}  pressure angle {gear.PressureAngle * 180 / Math.PI:0.####}°"),
-            string.Create(CultureInfo.InvariantCulture, $"tip diameter {2 * gear.TipRadius:0.000} mm"),
-            string.Create(CultureInfo.InvariantCulture, $"root diameter {2 * gear.RootRadius:0.000} mm{Bore(blank)}"),
+            string.Create(CultureInfo.InvariantCulture, $"z {gear.Teeth}  m {gear.Module:0.####} mm  x {gear.Data.ProfileShift:+0.####;-0.####;0}  α {gear.PressureAngle * 180 / Math.PI:0.####}°"),
+            string.Create(CultureInfo.InvariantCulture, $"tip Ø {2 * gear.TipRadius:0.000} mm"),
+            string.Create(CultureInfo.InvariantCulture, $"root Ø {2 * gear.RootRadius:0.000} mm{Bore(blank)}"),
             .. blank.IsDisc ? (string[])["turned disc: teeth are milled later"] : [],
             .. Verdict(findings),
         ];
     }
 
     private static string Bore(Blank blank) => blank.Bore is { } bore
-        ? string.Create(CultureInfo.InvariantCulture, $", bore {bore:0.###} mm")
+        ? string.Create(CultureInfo.InvariantCulture, $"  bore Ø {bore:0.###} mm")
         : "";
 
     private static IEnumerable<string> Verdict(IEnumerable<Finding> findings)
     {
         Finding[] failing = [.. findings.Where(finding => finding.Level == Level.Fails)];
         return failing.Length == 0
-            ? ["check: no failing finding"]
+            ? ["check: nothing fails"]
             : failing.Select(finding => $"CHECK FAILS: {finding.Name}, {finding.Place}");
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace GearBlanks.Curves;
 
@@ -18,6 +19,15 @@ public sealed record ArcPath(ImmutableArray<PathVertex> Vertices, bool Closed)
     public static ArcPath Strokes(IEnumerable<Point> points) => new([.. points.Select(point => new PathVertex(point, 0))], false);
 
     /// <summary>The path after a rigid motion; a mirror keeps the order of travel.</summary>
-    public ArcPath Moved(Motion motion) =>
-        this with { Vertices = [.. Vertices.Select(v => new PathVertex(motion.Apply(v.Point), motion.IsMirrored ? -v.Bulge : v.Bulge))] };
+    public ArcPath Moved(Motion motion)
+    {
+        var moved = new PathVertex[Vertices.Length];
+        for (int i = 0; i < moved.Length; i++)
+        {
+            PathVertex vertex = Vertices[i];
+            moved[i] = new PathVertex(motion.Apply(vertex.Point), motion.IsMirrored ? -vertex.Bulge : vertex.Bulge);
+        }
+
+        return this with { Vertices = ImmutableCollectionsMarshal.AsImmutableArray(moved) };
+    }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using GearBlanks.Blanks;
 using GearBlanks.Blanks.Lettering;
 using GearBlanks.Curves;
@@ -12,6 +13,7 @@ public static class PartDrawing
     /// <summary>Length of the line by which a reader without units can be checked, mm.</summary>
     public const double LengthMark = 20;
 
+    private const int MarkingDecimals = 3;
     private const double NoteHeight = 2.5;
     private const double NoteSpacing = 4.5;
     private const double NoteGap = 5;
@@ -33,7 +35,7 @@ public static class PartDrawing
         return new Drawing(part.Name,
         [
             new DrawingLayer(layerNames[Operation.Note], Operation.Note, Notes(words, bottom), []),
-            new DrawingLayer(layerNames[Operation.Engrave], Operation.Engrave, part.Engraving, []),
+            new DrawingLayer(layerNames[Operation.Engrave], Operation.Engrave, [.. part.Engraving.Select(Rounded)], []),
             new DrawingLayer(layerNames[Operation.CutHoles], Operation.CutHoles, [], part.Holes),
             new DrawingLayer(layerNames[Operation.CutOutside], Operation.CutOutside, paths, circles),
         ]);
@@ -55,13 +57,26 @@ public static class PartDrawing
         strokes.Add(ArcPath.Strokes(
             [new Point(-half, top + Tick), new Point(-half, top - Tick), new Point(-half, top), new Point(half, top), new Point(half, top + Tick), new Point(half, top - Tick)]));
         double line = top - Tick;
-        foreach (string text in words.Prepend(FormattableString.Invariant($"this line is {LengthMark:0} mm long")))
+        foreach (string text in words.Prepend(FormattableString.Invariant($"this line: {LengthMark:0} mm")))
         {
             line -= NoteSpacing;
             var start = new Point(-StrokeFont.WidthOf(text, NoteHeight) / 2, line);
-            strokes.AddRange(StrokeFont.Lay(text, NoteHeight, start));
+            strokes.AddRange(StrokeFont.Lay(text, NoteHeight, start).Select(Rounded));
         }
 
         return strokes.ToImmutable();
+    }
+
+    // No marking is finer than a micrometre, and shorter numbers make smaller files.
+    private static ArcPath Rounded(ArcPath stroke)
+    {
+        var vertices = new PathVertex[stroke.Vertices.Length];
+        for (int i = 0; i < vertices.Length; i++)
+        {
+            Point point = stroke.Vertices[i].Point;
+            vertices[i] = new PathVertex(new Point(Math.Round(point.X, MarkingDecimals), Math.Round(point.Y, MarkingDecimals)), 0);
+        }
+
+        return stroke with { Vertices = ImmutableCollectionsMarshal.AsImmutableArray(vertices) };
     }
 }

@@ -58,9 +58,9 @@ public static class LetteringLayout
 
     private delegate ImmutableArray<ArcPath>? Way(ImmutableArray<string> parts, double height, LetteringFace face);
 
-    private static ImmutableArray<ArcPath>? FirstFit(IEnumerable<ImmutableArray<ArcPath>> shapes, LetteringFace face, double mostTurn)
+    private static ImmutableArray<ArcPath>? FirstFit(IEnumerable<StrokeSet> shapes, LetteringFace face, double mostTurn)
     {
-        foreach (StrokeSet shape in shapes.Select(shape => new StrokeSet(shape)).Where(face.HoldsInRing))
+        foreach (StrokeSet shape in shapes.Where(face.HoldsInRing))
         {
             foreach (double turn in Turns(mostTurn))
             {

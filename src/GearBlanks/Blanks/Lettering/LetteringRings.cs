@@ -11,13 +11,13 @@ internal static class LetteringRings
     private const double PositionStep = 2 * Math.PI / Positions;
 
     /// <summary>The whole text about the top, on circles from the rim inwards.</summary>
-    internal static IEnumerable<ImmutableArray<ArcPath>> Shapes(ImmutableArray<string> parts, double height, LetteringFace face)
+    internal static IEnumerable<StrokeSet> Shapes(ImmutableArray<string> parts, double height, LetteringFace face)
     {
         string text = string.Join(LetteringLines.Gap, parts);
         double room = StrokeFont.WidthOf(text, height) + height;
         return BaselineRadii(height, face)
             .Where(radius => room <= 2 * Math.PI * radius)
-            .Select(radius => StrokeFont.LayOnCircle(text, height, default, radius, Math.PI / 2));
+            .Select(radius => new StrokeSet(StrokeFont.LayOnCircle(text, height, default, radius, Math.PI / 2)));
     }
 
     /// <summary>Each part in the next room between holes, clockwise from the left or from the first start that works.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using System.Text;
 using GearBlanks.Curves;
 
@@ -68,6 +69,23 @@ public static class StrokeFont
     /// <param name="height">Height of a capital, mm; positive.</param>
     public static double WidthOf(string text, double height) => Glyphs(text).Sum(glyph => glyph.Advance) * height;
 
+    /// <summary>The box that a text's strokes fill at height 1 from a start at the origin; null where it has none.</summary>
+    internal static (Point Least, Point Most)? InkOf(string text)
+    {
+        (Point Least, Point Most)? ink = null;
+        foreach ((StrokeGlyph glyph, double offset) in Spaced(text))
+        {
+            if (glyph.Ink is { } own)
+            {
+                (Point least, Point most) = ink ?? (new Point(double.PositiveInfinity, double.PositiveInfinity), new Point(double.NegativeInfinity, double.NegativeInfinity));
+                ink = (new Point(Math.Min(least.X, offset + own.Least.X), Math.Min(least.Y, own.Least.Y)),
+                    new Point(Math.Max(most.X, offset + own.Most.X), Math.Max(most.Y, own.Most.Y)));
+            }
+        }
+
+        return ink;
+    }
+
     private static IEnumerable<StrokeGlyph> Glyphs(string text)
     {
         foreach (Rune rune in text.EnumerateRunes())
@@ -89,7 +107,16 @@ public static class StrokeFont
     private static IEnumerable<ArcPath> Drawn(StrokeGlyph glyph, Point origin, Vector along)
     {
         Vector up = along.TurnedLeft;
-        return glyph.Strokes.Select(stroke => ArcPath.Strokes(stroke.Select(point => origin + (along * point.X) + (up * point.Y))));
+        foreach (ImmutableArray<Point> stroke in glyph.Strokes)
+        {
+            var vertices = new PathVertex[stroke.Length];
+            for (int i = 0; i < vertices.Length; i++)
+            {
+                vertices[i] = new PathVertex(origin + (along * stroke[i].X) + (up * stroke[i].Y), 0);
+            }
+
+            yield return new ArcPath(ImmutableCollectionsMarshal.AsImmutableArray(vertices), false);
+        }
     }
 
     private static void RequirePositive(double value, string name)

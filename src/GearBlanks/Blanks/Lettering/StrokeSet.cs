@@ -3,19 +3,21 @@ using GearBlanks.Curves;
 
 namespace GearBlanks.Blanks.Lettering;
 
-/// <summary>Strokes, each with a circle that holds it, so that most distances need not be worked out piece by piece.</summary>
-internal sealed class StrokeSet(ImmutableArray<ArcPath> strokes)
+/// <summary>Blocks of strokes, each shifted: many places are tried for one block, so it is moved only once it has found its own.</summary>
+internal sealed class StrokeSet(params ImmutableArray<(StrokeBlock Block, Vector Shift)> blocks)
 {
-    private Circle[]? _bounds;
+    /// <summary>One block where it is.</summary>
+    internal StrokeSet(ImmutableArray<ArcPath> strokes)
+        : this((new StrokeBlock(strokes), default))
+    {
+    }
 
     /// <summary>True where no stroke comes nearer to a point than a distance, mm.</summary>
     internal bool IsClearOf(Point point, double distance)
     {
-        Circle[] bounds = _bounds ??= [.. strokes.Select(Bound)];
-        for (int i = 0; i < bounds.Length; i++)
+        foreach ((StrokeBlock block, Vector shift) in blocks)
         {
-            bool isNear = point.DistanceTo(bounds[i].Centre) < distance + bounds[i].Radius;
-            if (isNear && Distance(strokes[i], point) < distance)
+            if (!block.IsClearOf(point - shift, distance))
             {
                 return false;
             }
@@ -27,15 +29,11 @@ internal sealed class StrokeSet(ImmutableArray<ArcPath> strokes)
     /// <summary>True where every stroke stays within a radius about the origin, mm.</summary>
     internal bool IsWithin(double radius)
     {
-        // A chord is farthest from the centre at one of its ends.
-        foreach (ArcPath stroke in strokes)
+        foreach ((StrokeBlock block, Vector shift) in blocks)
         {
-            foreach (PathVertex vertex in stroke.Vertices)
+            if (!block.IsWithin(default(Point) - shift, radius))
             {
-                if (vertex.Point.Radius > radius)
-                {
-                    return false;
-                }
+                return false;
             }
         }
 
@@ -46,30 +44,6 @@ internal sealed class StrokeSet(ImmutableArray<ArcPath> strokes)
     internal ImmutableArray<ArcPath> Turned(double angle)
     {
         Motion turn = Motion.Turn(angle);
-        return [.. strokes.Select(stroke => stroke.Moved(turn))];
-    }
-
-    private static Circle Bound(ArcPath stroke)
-    {
-        Point first = stroke.Vertices[0].Point;
-        return new Circle(first, stroke.Vertices.Max(vertex => vertex.Point.DistanceTo(first)));
-    }
-
-    private static double Distance(ArcPath stroke, Point from)
-    {
-        double least = double.PositiveInfinity;
-        for (int i = 1; i < stroke.Vertices.Length; i++)
-        {
-            least = Math.Min(least, Distance(stroke.Vertices[i - 1].Point, stroke.Vertices[i].Point, from));
-        }
-
-        return least;
-    }
-
-    private static double Distance(Point start, Point end, Point from)
-    {
-        Vector along = end - start;
-        double nearest = Math.Clamp((from - start).Dot(along) / along.Dot(along), 0, 1);
-        return from.DistanceTo(start + (along * nearest));
+        return [.. blocks.SelectMany(pair => pair.Block.Strokes.Select(stroke => stroke.Moved(Motion.Shift(pair.Shift).Then(turn))))];
     }
 }
