@@ -1,8 +1,8 @@
 using GearBlanks.Cutting;
 using GearBlanks.Files.Profiles;
+using GearBlanks.Files.Tests.Jobs;
 using GearBlanks.Findings;
 using GearBlanks.Mechanisms;
-using GearBlanks.Files.Tests.Jobs;
 
 namespace GearBlanks.Files.Tests.Profiles;
 

@@ -1,8 +1,8 @@
 using System.Collections.Concurrent;
 using GearBlanks.Curves;
 using GearBlanks.Teeth;
-using NetTopologySuite.Operation.Distance;
 using NetTopologySuite.Geometries;
+using NetTopologySuite.Operation.Distance;
 
 namespace GearBlanks.Tests.Teeth;
 
