@@ -140,6 +140,37 @@ public sealed class GearPairTests
         Assert.Equal(0, GearPair.At(one, two, 30).ContactRatio);
     }
 
+    // From touching base circles to far apart, with gears of any legal kind.
+    [Fact]
+    public void Every_figure_of_any_pair_is_a_number() =>
+        Gen.Select(RandomGears.Legal, RandomGears.Data, Gen.Double[0, 1], Gen.Double[0, 1]).Sample(
+            (one, data, far, wide) =>
+            {
+                if (RandomGears.TryCreate(data with { Module = one.Module, Rack = one.Data.Rack, Thinning = 0, TipDiameter = null }) is not { } two)
+                {
+                    return;
+                }
+
+                double least = one.BaseRadius + two.BaseRadius;
+                double most = one.TipRadius + two.TipRadius;
+                var pair = GearPair.At(one, two, far < 0.1 ? least : least + (Math.Max(0, most - least) * far * 1.1));
+                double[] figures = [
+                    pair.CircumferentialBacklash, pair.NormalBacklash, pair.RadialBacklash ?? 0, pair.FirstAngularBacklash, pair.SecondAngularBacklash, pair.ContactRatio,
+                    pair.FirstTipClearance, pair.SecondTipClearance, pair.FirstFilletClearance ?? 0, pair.SecondFilletClearance ?? 0, pair.WorkingPressureAngle];
+                Assert.All(figures, figure => Assert.True(double.IsFinite(figure)));
+                Assert.True(pair.ContactRatio >= 0);
+                try
+                {
+                    double distance = GearPair.DistanceFor(one, two, wide * one.Module);
+                    Assert.Equal(wide * one.Module, GearPair.At(one, two, distance).CircumferentialBacklash, 1e-9 * (1 + distance));
+                }
+                catch (GearGeometryException e)
+                {
+                    Assert.Equal("backlash-out-of-reach", e.ShapeCase);
+                }
+            },
+            iter: 3000);
+
     private static void Refused(string name, Func<object?> act) => Assert.Equal(name, Assert.Throws<GearGeometryException>(act).ShapeCase);
 
     // Gear angles at which two flanks touch at the pitch point, felt with teeth so short that nothing else can touch.
