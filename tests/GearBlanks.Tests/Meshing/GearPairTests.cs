@@ -54,7 +54,7 @@ public sealed class GearPairTests
     public void Fillet_clearance_is_the_tip_corners_least_distance_from_the_real_outline()
     {
         (int digging, int free) = (0, 0);
-        RandomPairs.LongTippedHalfDigging.Sample(
+        RandomPairs.LongTippedOftenDigging.Sample(
             pair =>
             {
                 double? told = pair.FirstFilletClearance;
