@@ -87,6 +87,7 @@ public static class CutVerb
         ProgramName.WithVersion,
         [
             new("job", Path.GetFileName(request.JobFile)),
+            new("job-sha256", Sha256.HexOf(File.ReadAllBytes(request.JobFile))),
             new("mechanism", report.Mechanism.Title),
             new("limits", report.Mechanism.Limits.Name),
             new("machine", report.Mechanism.Machine.Name),
