@@ -27,12 +27,18 @@ public static class GearRanges
     /// <summary>Greatest pressure angle, rad.</summary>
     public const double GreatestPressureAngle = 45 * Math.PI / 180;
 
+    // Bounds are shown to four decimals, rounded inwards, so that typing one in works.
+    private const double Shown = 10_000;
+    private const double DegreesInARadian = 180 / Math.PI;
+
     internal static void Require(GearData data)
     {
         Require("Tooth count", data.Teeth, LeastTeeth, MostTeeth);
         Require("Module, mm", data.Module, LeastModule, GreatestModule);
         Require("Profile shift coefficient", data.ProfileShift, LeastShift, GreatestShift);
-        Require("Pressure angle, rad", data.Rack.PressureAngle, LeastPressureAngle, GreatestPressureAngle);
+        Require(
+            "Pressure angle, degrees", data.Rack.PressureAngle * DegreesInARadian,
+            LeastPressureAngle * DegreesInARadian, GreatestPressureAngle * DegreesInARadian);
         Require("Addendum of the rack, modules", data.Rack.Addendum, 0.1, 5);
         Require("Dedendum of the rack, modules", data.Rack.Dedendum, 0.1, 5);
         Require("Fillet radius of the rack, modules", data.Rack.FilletRadius, 0, 5);
@@ -50,7 +56,7 @@ public static class GearRanges
         {
             throw new GearGeometryException(
                 "out-of-range", $"{what}, is outside what can be made", value, value > greatest ? greatest : least,
-                FormattableString.Invariant($"use {least:0.####} to {greatest:0.####}"));
+                FormattableString.Invariant($"use {Math.Ceiling(least * Shown) / Shown:0.####} to {Math.Floor(greatest * Shown) / Shown:0.####}"));
         }
     }
 }

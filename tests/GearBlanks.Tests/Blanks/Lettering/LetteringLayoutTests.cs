@@ -51,7 +51,7 @@ public sealed class LetteringLayoutTests
         PlacedLettering lettering = Place(MoonWheel, new LetteringFace(4, 31, [], 1));
         Assert.Equal(3, lettering.Height);
         Point[] points = [.. lettering.Strokes.SelectMany(stroke => stroke.Vertices).Select(vertex => vertex.Point)];
-        Assert.All(points, point => Assert.InRange(point.Radius, 25, 30));
+        Assert.All(points, point => Assert.InRange(point.Radius, 20, 30));
         Assert.True(points.Average(point => point.Y) > 10);
         Assert.True(points.Min(point => point.X) < -10 && points.Max(point => point.X) > 10);
     }
