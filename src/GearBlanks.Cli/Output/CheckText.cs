@@ -7,6 +7,7 @@ namespace GearBlanks.Cli.Output;
 /// <summary>A mechanism's check for people: what fails and what to do first, then figures.</summary>
 internal static class CheckText
 {
+    private const double SecondsInAnHour = 3_600;
     private const double SecondsInADay = 86_400;
 
     public static void Write(Terminal console, MechanismReport report)
@@ -19,6 +20,11 @@ internal static class CheckText
 
     public const string NotChecked =
         "Not checked: strength, fatigue, lifting, vehicles, tolerances of cutting, bodies that pass each other. Fingers stay out of meshes that turn.";
+
+    // Long periods in days, short ones in hours, either to a tenth of a second.
+    private static string Period(double seconds) => seconds < 2 * SecondsInADay
+        ? Tables.Figure(seconds / SecondsInAnHour, 5) + " h"
+        : Tables.Figure(seconds / SecondsInADay, 6) + " d";
 
     private static void WriteMeshes(Terminal console, MechanismReport report)
     {
@@ -58,14 +64,14 @@ internal static class CheckText
             return;
         }
 
-        Table hands = Tables.Make("hand", "one turn, days", "error ppm", "days to one degree");
+        Table hands = Tables.Make("hand", "one turn", "error ppm", "one degree out after");
         foreach (HandReport hand in report.Hands)
         {
             hands.AddRow(
                 Markup.Escape(hand.Hand.Name),
-                hand.Timing is { } timing ? Tables.Figure(timing.Period.ToDouble() / SecondsInADay, 6) : "-",
+                hand.Timing is { } timing ? Period(timing.Period.ToDouble()) : "-",
                 hand.Timing is { } error ? Tables.Figure(error.ErrorPpm, 2) : "-",
-                hand.Timing?.SecondsToOneDegree is { } seconds ? Tables.Figure(seconds / SecondsInADay, 1) : "never");
+                hand.Timing?.SecondsToOneDegree is { } seconds ? Words.Time(seconds) : "never");
         }
 
         console.Say(hands);

@@ -23,6 +23,20 @@ public static class Words
         return rounded.ToString("+0.00;-0.00;0", CultureInfo.InvariantCulture);
     }
 
+    /// <summary>A time in the unit that suits its size, from seconds to days.</summary>
+    /// <param name="seconds">The time, seconds; at least 0.</param>
+    public static string Time(double seconds)
+    {
+        (double size, string unit) = seconds switch
+        {
+            < 2 * 60 => (1, "seconds"),
+            < 2 * 3_600 => (60, "minutes"),
+            < 2 * 86_400 => (3_600, "hours"),
+            _ => (86_400.0, "days"),
+        };
+        return (seconds / size).ToString("0.#", CultureInfo.InvariantCulture) + " " + unit;
+    }
+
     /// <summary>A list in a sentence: "a, b and c".</summary>
     public static string List(IReadOnlyList<string> items) => items.Count switch
     {

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Fractions;
 using GearBlanks.Findings;
 using GearBlanks.Trains;
@@ -12,7 +11,6 @@ internal sealed record TrainReport(ImmutableArray<Finding> Findings, ImmutableAr
 /// <summary>Solves a mechanism's train and judges it.</summary>
 internal static class TrainCheck
 {
-    private const double SecondsInADay = 86_400;
     private const string Reason = "exact speeds of the train";
 
     public static TrainReport Of(Mechanism mechanism)
@@ -67,7 +65,7 @@ internal static class TrainCheck
     private static string Sentence(HandTiming timing)
     {
         string drift = timing.SecondsToOneDegree is { } seconds
-            ? string.Create(CultureInfo.InvariantCulture, $"{(timing.ErrorPpm > 0 ? "slow" : "fast")}, one degree out after {seconds / SecondsInADay:0.#} days")
+            ? $"{(timing.ErrorPpm > 0 ? "slow" : "fast")}, one degree out after {Words.Time(seconds)}"
             : "exact";
         return $"Error of the hand's period ({drift})";
     }

@@ -27,6 +27,9 @@ public static class GearRanges
     /// <summary>Greatest pressure angle, rad.</summary>
     public const double GreatestPressureAngle = 45 * Math.PI / 180;
 
+    // Turning degrees into radians and back may leave a bound by this much.
+    private const double Rounding = 1e-12;
+
     // Bounds are shown to four decimals, rounded inwards, so that typing one in works.
     private const double Shown = 10_000;
     private const double DegreesInARadian = 180 / Math.PI;
@@ -52,7 +55,7 @@ public static class GearRanges
 
     private static void Require(string what, double value, double least, double greatest)
     {
-        if (!(value >= least && value <= greatest))
+        if (!(value >= least - Rounding && value <= greatest + Rounding))
         {
             throw new GearGeometryException(
                 "out-of-range", $"{what}, is outside what can be made", value, value > greatest ? greatest : least,

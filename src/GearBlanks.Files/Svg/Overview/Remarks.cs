@@ -1,4 +1,3 @@
-using System.Globalization;
 using GearBlanks.Findings;
 using GearBlanks.Mechanisms;
 
@@ -7,8 +6,6 @@ namespace GearBlanks.Files.Svg.Overview;
 /// <summary>What is said in sentences under the table.</summary>
 internal static class Remarks
 {
-    private const double SecondsInADay = 86_400;
-
     public static string Verdict(MechanismReport report)
     {
         int fails = report.Findings.Count(finding => finding.Level == Level.Fails);
@@ -37,6 +34,6 @@ internal static class Remarks
         : $"{Words.Figure(Math.Abs(ppm), "ppm")} {(ppm > 0 ? "slow" : "fast")}";
 
     private static string Drift(double? seconds) => seconds is { } drift
-        ? string.Create(CultureInfo.InvariantCulture, $", one degree out after {drift / SecondsInADay:0.#} days")
+        ? $", one degree out after {Words.Time(drift)}"
         : "";
 }
