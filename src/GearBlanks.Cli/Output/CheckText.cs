@@ -1,4 +1,5 @@
 using System.Globalization;
+using GearBlanks.Findings;
 using GearBlanks.Mechanisms;
 using Spectre.Console;
 
