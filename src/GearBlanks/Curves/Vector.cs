@@ -29,6 +29,9 @@ public readonly record struct Vector(double X, double Y)
     /// <summary>Vector product's component out of the plane, mm2: positive when <paramref name="other"/> lies to the left.</summary>
     public double Cross(Vector other) => (X * other.Y) - (Y * other.X);
 
+    /// <summary>Angle from this direction to another, rad in (-pi, pi], counter-clockwise positive.</summary>
+    public double AngleTo(Vector other) => Math.Atan2(Cross(other), Dot(other));
+
     /// <summary>Sum of displacements.</summary>
     public static Vector operator +(Vector a, Vector b) => new(a.X + b.X, a.Y + b.Y);
 

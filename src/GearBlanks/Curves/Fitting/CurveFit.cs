@@ -5,6 +5,17 @@ namespace GearBlanks.Curves.Fitting;
 /// <summary>Fits one exact curve by lines and arcs within a tolerance; the ends and their tangents stay exact.</summary>
 internal static class CurveFit
 {
+    // A guard against a hang only: the bracketed root takes under twenty steps.
+    private const int MaxSteps = 200;
+
+    // Where two arcs meet need not be known better: their tangents then differ by less than a kink that any reader sees.
+    private const double RelativeRounding = 1e-14;
+
+    // rad: far below what a file's decimals can tell.
+    private const double LeastKink = 1e-12;
+
+    private static readonly double QuarterTurnBulge = Math.Tan(Math.PI / 8);
+
     // No tolerance that files can carry asks for more; a curve that does is a programming error.
     private const int MostPieces = 100_000;
 
@@ -83,36 +94,34 @@ internal static class CurveFit
         return Deviation.IsProved(curve, from, to, chord, tolerance);
     }
 
-    // Two arcs, tangent to the curve at both ends and to each other, whose outer tangent lengths are equal.
+    // Two arcs, tangent to the curve at both ends and to each other, that meet on the curve.
     private static bool TryBiarc(Curve curve, double from, double to, double tolerance, List<Piece> pieces)
     {
         (Point a, Point b) = (curve.PointAt(from), curve.PointAt(to));
         (Vector ta, Vector tb) = (curve.TangentAt(from), curve.TangentAt(to));
-        Vector chord = b - a;
-        double along = chord.Dot(ta + tb);
-        double reach = chord.Dot(chord) / (along + Math.Sqrt((along * along) + (2 * (1 - ta.Dot(tb)) * chord.Dot(chord))));
-        Point joint = a + ((chord + ((ta - tb) * reach)) * 0.5);
-        if (!(along > 0) || (joint - a).Dot(ta) <= 0 || (b - joint).Dot(tb) <= 0)
+        double turn = ta.AngleTo(tb);
+
+        // An arc turns by twice the angle between its tangent and its chord; both together turn as the curve does. At the two ends this has opposite signs.
+        double Kink(double t)
+        {
+            Point at = curve.PointAt(t);
+            return (t == from ? 0 : 2 * ta.AngleTo(at - a)) + (t == to ? 0 : 2 * (b - at).AngleTo(tb)) - turn;
+        }
+
+        // Of a stretch that is itself an arc, but for rounding, any point will do.
+        double split = (from + to) / 2;
+        if (Math.Abs(Kink(from)) > LeastKink && !Brent.TryFindRoot(Kink, from, to, Math.Abs(to - from) * RelativeRounding, MaxSteps, out split))
         {
             return false;
         }
 
+        Point joint = curve.PointAt(split);
         var first = Piece.Leaving(a, ta, joint);
         var second = Piece.Arriving(joint, b, tb);
-        double split = Abreast(curve, from, to, joint);
         pieces.Add(first);
         pieces.Add(second);
         return Math.Max(Math.Abs(first.Bulge), Math.Abs(second.Bulge)) <= QuarterTurnBulge
             && Deviation.IsProved(curve, from, split, first, tolerance)
             && Deviation.IsProved(curve, split, to, second, tolerance);
-    }
-
-    private static readonly double QuarterTurnBulge = Math.Tan(Math.PI / 8);
-
-    // The parameter at which the curve passes the joint.
-    private static double Abreast(Curve curve, double from, double to, Point joint)
-    {
-        double Past(double t) => (curve.PointAt(t) - joint).Dot(curve.TangentAt(t));
-        return Brent.TryFindRoot(Past, from, to, 1e-12, 100, out double root) ? root : (from + to) / 2;
     }
 }

@@ -41,5 +41,5 @@ internal readonly record struct Piece(Point From, double Bulge, Point To)
     }
 
     // An arc turns by the same angle from its first tangent to the chord as from the chord to its last tangent: half its sweep.
-    private static double BulgeOf(Vector first, Vector second) => Math.Tan(Math.Atan2(first.Cross(second), first.Dot(second)) / 2);
+    private static double BulgeOf(Vector first, Vector second) => Math.Tan(first.AngleTo(second) / 2);
 }
