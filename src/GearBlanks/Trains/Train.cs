@@ -21,21 +21,44 @@ public sealed record LockedLoop(TrainMesh Mesh, ImmutableArray<TrainMesh> Loop);
 /// <param name="Locked">Meshes that contradict the others.</param>
 public sealed record Train(ImmutableArray<Fraction?> Speeds, ImmutableArray<LockedLoop> Locked)
 {
-    /// <summary>Solves a train of bodies on fixed axes: each mesh turns its bodies at w1 z1 = -w2 z2, exactly.</summary>
+    /// <summary>
+    /// Solves a train of bodies on fixed axes: each mesh turns its bodies at w1 z1 = -w2 z2, exactly. Loops are looked for in every part of
+    /// it, driven or not: what is locked cannot turn by hand either.
+    /// </summary>
     /// <param name="bodies">How many bodies there are.</param>
     /// <param name="meshes">The meshes between them.</param>
-    /// <param name="driven">Index of the driven body.</param>
-    public static Train Solve(int bodies, ImmutableArray<TrainMesh> meshes, int driven)
+    /// <param name="driven">Index of the driven body; null where nothing is driven.</param>
+    public static Train Solve(int bodies, ImmutableArray<TrainMesh> meshes, int? driven)
     {
         var speeds = new Fraction?[bodies];
         var reachedBy = new TrainMesh?[bodies];
-        var used = new HashSet<TrainMesh>();
-        var queue = new Queue<int>([driven]);
-        speeds[driven] = Fraction.One;
         ILookup<int, TrainMesh> around = meshes
             .SelectMany(mesh => (int[])[mesh.First, mesh.Second], (mesh, body) => (mesh, body))
             .ToLookup(pair => pair.body, pair => pair.mesh);
         var locked = new List<LockedLoop>();
+        if (driven is { } first)
+        {
+            Spread(first, around, speeds, reachedBy, locked);
+        }
+
+        ImmutableArray<Fraction?> found = [.. speeds];
+        for (int body = 0; body < bodies; body++)
+        {
+            if (speeds[body] is null)
+            {
+                Spread(body, around, speeds, reachedBy, locked);
+            }
+        }
+
+        return new Train(found, [.. locked]);
+    }
+
+    // Speeds of all bodies that meshes connect to one, which turns once.
+    private static void Spread(int start, ILookup<int, TrainMesh> around, Fraction?[] speeds, TrainMesh?[] reachedBy, List<LockedLoop> locked)
+    {
+        var used = new HashSet<TrainMesh>();
+        var queue = new Queue<int>([start]);
+        speeds[start] = Fraction.One;
         while (queue.TryDequeue(out int body))
         {
             foreach (TrainMesh mesh in around[body].Where(used.Add))
@@ -54,8 +77,6 @@ public sealed record Train(ImmutableArray<Fraction?> Speeds, ImmutableArray<Lock
                 }
             }
         }
-
-        return new Train([.. speeds], [.. locked]);
     }
 
     private static Fraction Ratio(TrainMesh mesh, int body) => mesh.First == body
