@@ -20,10 +20,11 @@ public static class InvoluteFunction
             return Math.Tan(angle) - angle;
         }
 
-        // tan t - t = t^3/3 + 2t^5/15 + 17t^7/315 + 62t^9/2835 + 1382t^11/155925 + 21844t^13/6081075: the next term is below an ulp.
+        // tan t - t = t^3/3 + 2t^5/15 + 17t^7/315 + 62t^9/2835 + 1382t^11/155925 + 21844t^13/6081075 + 929569t^15/638512875: the next term
+        // is below an ulp.
         double s = angle * angle;
         return angle * s * ((1.0 / 3) + (s * ((2.0 / 15) + (s * ((17.0 / 315) + (s * ((62.0 / 2835) + (s * ((1382.0 / 155925)
-            + (s * (21844.0 / 6081075)))))))))));
+            + (s * ((21844.0 / 6081075) + (s * (929569.0 / 638512875)))))))))))));
     }
 
     /// <summary>

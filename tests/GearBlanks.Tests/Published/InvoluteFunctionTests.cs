@@ -34,6 +34,16 @@ public sealed class InvoluteFunctionTests
         Printed.Agrees(exact, involute, 2e-14);
     }
 
+    [Theory]
+    [InlineData(0.0999, 0.0003336663939089039169)]
+    [InlineData(0.08, 0.0001711047080725571288)]
+    [InlineData(0.05, 0.0000417083755387889191)]
+    public void Small_angles_lose_no_digits(double angle, double exact)
+    {
+        // Exact values of the same doubles from an independent calculation with 50 digits.
+        Printed.Agrees(exact, InvoluteFunction.Inv(angle), 1e-15);
+    }
+
     [Fact]
     public void Where_memory_and_calculation_differ_the_calculation_holds()
     {
