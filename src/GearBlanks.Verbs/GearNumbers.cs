@@ -1,4 +1,3 @@
-
 namespace GearBlanks.Verbs;
 
 /// <summary>The numbers that <c>gear</c> and <c>mesh</c> share, as a command line gives them: mm and degrees.</summary>

@@ -1,16 +1,17 @@
 using GearBlanks.Files.Keys;
+using GearBlanks.Teeth;
 
 namespace GearBlanks.Files.Jobs;
 
 /// <summary>Every key of a job file, declared once.</summary>
 internal static class JobKeys
 {
-    private const int LeastTeeth = 4;
-    private const int MostTeeth = 1000;
-    public const double LeastModule = 0.05;
-    private const double MostModule = 50;
-    private const double LeastShift = -1;
-    private const double MostShift = 1.5;
+    private const int LeastTeeth = GearRanges.LeastTeeth;
+    private const int MostTeeth = GearRanges.MostTeeth;
+    public const double LeastModule = GearRanges.LeastModule;
+    private const double MostModule = GearRanges.GreatestModule;
+    private const double LeastShift = GearRanges.LeastShift;
+    private const double MostShift = GearRanges.GreatestShift;
 
     // 25.4 over the bounds of the module.
     private const double LeastPitch = 0.508;

@@ -14,7 +14,7 @@ internal static class ProfileKeys
 
     public static readonly KeyTable Rack = new("", "A basic rack, in racks/. Proportions are in modules.",
     [
-        new Key("pressure-angle", KeyKind.Angle, "Pressure angle.").From(3, 45).Required(),
+        new Key("pressure-angle", KeyKind.Angle, "Pressure angle.").From(5, 45).Required(),
         new Key("addendum", KeyKind.Number, "Addendum.").Above(0, 3).Required(),
         new Key("dedendum", KeyKind.Number, "Dedendum.").Above(0, 3).Required(),
         new Key("fillet-radius", KeyKind.Number, "Fillet radius: the round at the tip of the generating rack.").From(0, 1).Required(),
@@ -67,7 +67,7 @@ internal static class ProfileKeys
         In(Limit("hole-diameter", "Diameter of a hole, in sheet thicknesses.")),
         In(Limit("screw-room", "Room between the screws of gears on one spindle, in mm.")),
         In(Limit("distance-disagreement", "Difference between a measured centre distance and the axes' positions, in mm.")),
-        In(Limit("distance-spread", "Spread of the zero-backlash distances of meshes between the same two axes, in modules.")),
+        In(Limit("distance-spread", "Spread of the distances at which meshes between the same two axes have their wanted backlash, in modules.")),
         In(Limit("face-overlap", "Overlap of two gears' faces along the axis, as a share of the thinner one.")),
         In(Limit("hand-error", "Error of a hand's period, in parts per million.")),
     ]);

@@ -6,7 +6,7 @@ namespace GearBlanks.Teeth;
 /// </summary>
 /// <remarks>Source of the terms: ISO 53:1998, clause 3; from memory.</remarks>
 /// <param name="Name">The name it goes by.</param>
-/// <param name="PressureAngle">Pressure angle, rad, 0.05 to 0.8.</param>
+/// <param name="PressureAngle">Pressure angle, rad, 5 to 45 degrees.</param>
 /// <param name="Addendum">Addendum haP, in modules; positive.</param>
 /// <param name="Dedendum">Dedendum hfP, in modules; positive.</param>
 /// <param name="FilletRadius">Fillet radius rho fP, in modules: the round at the tip of the generating rack; 0 or more.</param>
