@@ -54,7 +54,7 @@ public static class MeshVerb
 
         try
         {
-            return Judge(PairOf(request, choice.Value!), limits.Value!);
+            return Judge(PairOf(request, choice.Value!), limits.Value!, request.Backlash);
         }
         catch (GearGeometryException e)
         {
@@ -95,11 +95,19 @@ public static class MeshVerb
         ?? (request.Backlash is { } backlash ? GearPair.DistanceFor(first, second, backlash) : GearPair.ZeroBacklashDistance(first, second))
         ?? throw new GearGeometryException(
             "no-closed-distance", "The teeth are so thin that no centre distance is without backlash; sum of profile shifts",
-            request.ProfileShift.First + request.ProfileShift.Second, 0, "give --distance, or a greater profile shift");
+            request.ProfileShift.First + request.ProfileShift.Second, LeastShiftSum(first, second), "give --distance, or a greater profile shift");
 
-    private static MeshResult Judge(GearPair pair, Limits limits)
+    // Where the involute of the working angle without backlash, inv alpha + 2 (xE1 + xE2) tan alpha / (z1 + z2), comes to 0.
+    private static double LeastShiftSum(ExternalGear first, ExternalGear second)
     {
-        double wanted = limits.WantedBacklash * pair.First.Module;
+        double tangent = Math.Tan(first.PressureAngle);
+        return ((first.Data.Thinning + second.Data.Thinning) / (2 * first.Module * tangent))
+            - (InvoluteFunction.Inv(first.PressureAngle) * (first.Teeth + second.Teeth) / (2 * tangent));
+    }
+
+    private static MeshResult Judge(GearPair pair, Limits limits, double? backlash)
+    {
+        double wanted = backlash ?? limits.WantedBacklash * pair.First.Module;
         IEnumerable<Finding> findings = ToothCheck.Of(pair.First, FirstName, limits)
             .Concat(ToothCheck.Of(pair.Second, SecondName, limits))
             .Concat(PairCheck.Of(pair, FirstName, SecondName, "mesh", limits, wanted));

@@ -10,13 +10,13 @@ public static class Check
     /// <param name="limit">Its limit, in the same unit.</param>
     /// <param name="unit">Unit; empty for a plain number.</param>
     /// <param name="what">What the figure is, in words that "is 0.032 mm" can follow.</param>
-    /// <param name="advice">What to change, worked out from the level and the bound broken; not asked for where the figure is ok.</param>
+    /// <param name="advice">What to change to reach the bound given, the comfortable one; not asked for where the figure is ok.</param>
     public static Finding Of(
         string name, string place, double figure, Limit limit, string unit, string what, Func<double, string?> advice)
     {
         (Level level, double? bound) = limit.Judge(figure);
         string message = $"{what} is {Words.Figure(figure, unit)}{Against(level, figure, bound, unit)}.";
-        return new Finding(name, place, level, figure, bound, unit, limit.Source, message, level == Level.Ok ? null : advice(bound!.Value));
+        return new Finding(name, place, level, figure, bound, unit, limit.Source, message, level == Level.Ok ? null : advice(limit.Comfortable(figure)));
     }
 
     private static string Against(Level level, double figure, double? bound, string unit) => level == Level.Ok

@@ -15,6 +15,10 @@ public sealed record Limit(double? FailsBelow, double? TightBelow, double? Tight
     public Limit Times(double factor) =>
         new(FailsBelow * factor, TightBelow * factor, TightAbove * factor, FailsAbove * factor, Source);
 
+    /// <summary>The bound that a figure beyond one is to be brought back to: the comfortable one on its side, so that nothing is left to say.</summary>
+    internal double Comfortable(double figure) =>
+        (figure < (TightBelow ?? FailsBelow) ? TightBelow ?? FailsBelow : TightAbove ?? FailsAbove)!.Value;
+
     /// <summary>The verdict on a figure, and the bound that decided it: for an ok figure the nearer of the tight ones.</summary>
     public (Level Level, double? Bound) Judge(double figure)
     {

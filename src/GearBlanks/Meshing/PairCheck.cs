@@ -14,17 +14,20 @@ public static class PairCheck
     /// <param name="secondName">The second gear's name.</param>
     /// <param name="place">What the mesh is called in findings.</param>
     /// <param name="limits">The limits.</param>
-    /// <param name="wantedBacklash">Backlash that advice aims at, mm.</param>
+    /// <param name="wantedBacklash">Backlash that advice aims at, mm; where it is not comfortable itself, the limits' own.</param>
     public static IEnumerable<Finding> Of(
         GearPair pair, string firstName, string secondName, string place, Limits limits, double wantedBacklash)
     {
         double m = pair.First.Module;
+
+        // Advice that leads to another finding is none.
+        double aim = limits.Backlash.Times(m).Judge(wantedBacklash) is (Level.Ok, _) ? wantedBacklash : limits.WantedBacklash * m;
         yield return Check.Of(
             "backlash", place, pair.CircumferentialBacklash, limits.Backlash.Times(m), "mm",
-            "Circumferential backlash at the working circle", _ => BacklashAdvice(pair, firstName, wantedBacklash));
+            "Circumferential backlash at the working circle", _ => BacklashAdvice(pair, firstName, aim));
         yield return Check.Of(
             "contact-ratio", place, pair.ContactRatio, limits.ContactRatio, "",
-            "Contact ratio", bound => ContactRatioAdvice(pair, wantedBacklash, bound));
+            "Contact ratio", bound => ContactRatioAdvice(pair, aim, bound));
         yield return TipClearance(pair.First, firstName, secondName, pair.FirstTipClearance, place, limits);
         yield return TipClearance(pair.Second, secondName, firstName, pair.SecondTipClearance, place, limits);
         if (pair.FirstFilletClearance is { } first)

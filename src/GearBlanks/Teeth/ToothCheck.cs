@@ -46,6 +46,11 @@ public static class ToothCheck
     private static string UndercutAdvice(ExternalGear gear)
     {
         double least = LeastShiftWithoutUndercut(gear.Data);
+        if (least > GearRanges.GreatestShift)
+        {
+            return "No profile shift in the range avoids it: use more teeth, or accept the weaker neck.";
+        }
+
         double change = Math.Ceiling((least - gear.Data.ProfileShift) * 100) / 100;
         return $"Raise the profile shift by {Words.Change(change)} to {Words.Figure(Math.Ceiling(least * 100) / 100, "")}"
             + ", and lower the mate's by as much to keep the distance, or accept the weaker neck.";
