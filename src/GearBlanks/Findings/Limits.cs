@@ -42,7 +42,7 @@ public sealed record Limits
     /// <summary>Difference between a measured centre distance and the axes' positions, in mm, without sign.</summary>
     public required Limit DistanceDisagreement { get; init; }
 
-    /// <summary>Spread of the zero-backlash distances of meshes between the same two axes, in modules.</summary>
+    /// <summary>Spread of the distances at which meshes between the same two axes have their wanted backlash, in modules.</summary>
     public required Limit DistanceSpread { get; init; }
 
     /// <summary>Overlap of the two gears' faces along the axis, as a share of the thinner one.</summary>

@@ -15,6 +15,9 @@ public static class Places
     /// <summary>A hand.</summary>
     public static string Hand(string name) => $"hand {name}";
 
-    /// <summary>Two axes.</summary>
-    public static string Axes(string first, string second) => $"axes {first} and {second}";
+    /// <summary>Two axes, the same whichever is named first.</summary>
+    public static string Axes(string first, string second) =>
+        string.CompareOrdinal(first, second) < 0 ? $"axes {first} and {second}" : $"axes {second} and {first}";
+
+    internal static string Axes(Mesh mesh) => Axes(mesh.First.Axis.Name, mesh.Second.Axis.Name);
 }

@@ -9,15 +9,9 @@ namespace GearBlanks.Mechanisms;
 internal static class SharedAxesCheck
 {
     public static IEnumerable<Finding> Of(Mechanism mechanism) => mechanism.Meshes
-        .GroupBy(mesh => Key(mesh))
+        .GroupBy(Places.Axes)
         .Where(group => group.Count() > 1)
-        .SelectMany(group => OnAxes(Places.Axes(group.Key.First, group.Key.Second), [.. group], mechanism.Limits));
-
-    private static (string First, string Second) Key(Mesh mesh)
-    {
-        (string a, string b) = (mesh.First.Axis.Name, mesh.Second.Axis.Name);
-        return string.CompareOrdinal(a, b) < 0 ? (a, b) : (b, a);
-    }
+        .SelectMany(group => OnAxes(group.Key, [.. group], mechanism.Limits));
 
     private static IEnumerable<Finding> OnAxes(string place, Mesh[] meshes, Limits limits)
     {
@@ -27,26 +21,26 @@ internal static class SharedAxesCheck
             "Difference between the centre distances that meshes on the same two axes are given",
             _ => $"Two axes have one distance: measure {near.Name} and {far.Name} again.");
 
-        (Mesh Mesh, double Distance)[] closed = [.. meshes
-            .Select(mesh => (mesh, GearPair.ZeroBacklashDistance(mesh.First.Blank.Gear, mesh.Second.Blank.Gear)))
-            .Where(pair => pair.Item2 is not null)
-            .Select(pair => (pair.mesh, pair.Item2!.Value))];
-        if (closed.Length > 1)
+        // Teeth so thin that no distance suits them are told at their mesh.
+        (Mesh Mesh, double Distance)[] suited = [.. meshes.Where(mesh => mesh.Pair.RadialBacklash is not null).Select(mesh => (mesh, DistanceFor(mesh)))];
+        if (suited.Length > 1)
         {
-            (Mesh Mesh, double Distance) shortest = closed.MinBy(pair => pair.Distance);
-            (Mesh Mesh, double Distance) longest = closed.MaxBy(pair => pair.Distance);
+            (Mesh Mesh, double Distance) shortest = suited.MinBy(pair => pair.Distance);
+            (Mesh Mesh, double Distance) longest = suited.MaxBy(pair => pair.Distance);
             yield return Check.Of(
                 "distance-spread", place, longest.Distance - shortest.Distance, limits.DistanceSpread.Times(shortest.Mesh.Pair.First.Module), "mm",
-                "Spread of the distances at which meshes on the same two axes have no backlash", _ => SpreadAdvice(shortest.Mesh, longest.Mesh, longest.Distance));
+                "Spread of the distances at which meshes on the same two axes have their wanted backlash", _ => SpreadAdvice(shortest.Mesh, longest.Mesh, longest.Distance));
         }
     }
+
+    private static double DistanceFor(Mesh mesh) => GearPair.DistanceFor(mesh.First.Blank.Gear, mesh.Second.Blank.Gear, mesh.WantedBacklash);
 
     // The thickness that the shorter mesh lacks at the longer one's distance, as profile shift.
     private static string SpreadAdvice(Mesh shorter, Mesh longer, double distance)
     {
         GearData first = shorter.First.Blank.Gear.Data;
         GearData second = shorter.Second.Blank.Gear.Data;
-        double lacking = first.Thinning + second.Thinning - Thickness.TotalThinningFor(first, second, distance, 0);
+        double lacking = first.Thinning + second.Thinning - Thickness.TotalThinningFor(first, second, distance, shorter.WantedBacklash);
         double shift = lacking / (2 * first.Module * Math.Tan(first.Rack.PressureAngle));
         return $"Raise the sum of profile shifts of {shorter.Name} by {shift.ToString("0.000", CultureInfo.InvariantCulture)} to fit the distance of {longer.Name}.";
     }
