@@ -60,18 +60,18 @@ public static class CutVerb
     {
         Drawing drawing = PartDrawing.Of(
             part, report.Mechanism.Machine.LayerNames, request.Output.Tolerance, request.Output.Pieces,
-            GearWords.Of(gear.Blank, report.Mechanism.Title, FindingsOn(gear, report)));
+            GearWords.Of(gear.Blank, report.Mechanism.Title, FindingsOn(gear, report), report.Verdict));
         string name = gear.Name.Replace(' ', '-');
         return request.Formats.Select(format => new OutputFile(
             name + FileFormats.EndingOf(format), FileFormats.Write(drawing, format, request.Output.DxfVersion)));
     }
 
-    // A gear's file answers for the gear and for every mesh and sandwich that it is part of.
+    // A gear's file answers for the gear, for every mesh and sandwich that it is part of, and for the axes that its meshes share.
     private static IEnumerable<Finding> FindingsOn(MountedGear gear, MechanismReport report)
     {
         HashSet<string> places = [.. report.Mechanism.Meshes
             .Where(mesh => mesh.First == gear || mesh.Second == gear)
-            .Select(mesh => Places.Mesh(mesh.Name))
+            .SelectMany(mesh => (string[])[Places.Mesh(mesh.Name), Places.Axes(mesh.First.Axis.Name, mesh.Second.Axis.Name)])
             .Append(Places.Gear(gear.Name))
             .Append(Places.Sandwich(gear.Sandwich))];
         return report.Findings.Where(finding => places.Contains(finding.Place));

@@ -12,7 +12,12 @@ internal static class GearWords
     /// <summary>The words that tell whether the outline carries the cutter's width.</summary>
     public const string Nominal = "nominal, kerf not compensated";
 
-    public static ImmutableArray<string> Of(Blank blank, string? mechanism, IEnumerable<Finding> findings)
+    /// <summary>A line an item.</summary>
+    /// <param name="blank">The gear.</param>
+    /// <param name="mechanism">Title of its mechanism; null where it stands alone.</param>
+    /// <param name="findings">What concerns the gear.</param>
+    /// <param name="whole">The verdict on the whole mechanism: a gear that is sound in one that fails should not be cut in good faith.</param>
+    public static ImmutableArray<string> Of(Blank blank, string? mechanism, IEnumerable<Finding> findings, Level whole)
     {
         ExternalGear gear = blank.Gear;
         return
@@ -23,7 +28,7 @@ internal static class GearWords
             string.Create(CultureInfo.InvariantCulture, $"tip Ø {2 * gear.TipRadius:0.000} mm"),
             string.Create(CultureInfo.InvariantCulture, $"root Ø {2 * gear.RootRadius:0.000} mm{Bore(blank)}"),
             .. blank.IsDisc ? (string[])["turned disc: teeth are milled later"] : [],
-            .. Verdict(findings),
+            .. Verdict(findings, whole),
         ];
     }
 
@@ -31,11 +36,11 @@ internal static class GearWords
         ? string.Create(CultureInfo.InvariantCulture, $"  bore Ø {bore:0.###} mm")
         : "";
 
-    private static IEnumerable<string> Verdict(IEnumerable<Finding> findings)
+    private static IEnumerable<string> Verdict(IEnumerable<Finding> findings, Level whole)
     {
         Finding[] failing = [.. findings.Where(finding => finding.Level == Level.Fails)];
         return failing.Length == 0
-            ? ["check: nothing fails"]
+            ? [whole == Level.Fails ? "CHECK FAILS elsewhere in the mechanism: see its check" : "check: nothing fails"]
             : failing.Select(finding => $"CHECK FAILS: {finding.Name}, {finding.Place}");
     }
 }
