@@ -72,7 +72,7 @@ internal static class CheckText
                 Markup.Escape(hand.Hand.Name),
                 hand.Timing is { } timing ? Period(timing.Period.ToDouble()) : "-",
                 hand.Timing is { } error ? Tables.Figure(error.ErrorPpm, 2) : "-",
-                hand.Timing?.SecondsToOneDegree is { } seconds ? Words.Time(seconds) : "never");
+                hand.Timing is null ? "-" : hand.Timing.SecondsToOneDegree is { } seconds ? Words.Time(seconds) : "never");
         }
 
         console.Say(hands);

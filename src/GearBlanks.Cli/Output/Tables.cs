@@ -17,6 +17,7 @@ internal static class Tables
         return table;
     }
 
+    // Adding 0 turns what rounding left of a negative number into plain zero.
     public static string Figure(double value, int decimals) =>
-        value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        (Math.Round(value, decimals) + 0.0).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 }
