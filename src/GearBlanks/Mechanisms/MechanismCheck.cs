@@ -14,6 +14,7 @@ public static class MechanismCheck
         TrainReport train = TrainCheck.Of(mechanism);
         IEnumerable<Finding> findings = mechanism.Gears.SelectMany(gear => OnGear(gear, mechanism.Limits))
             .Concat(mechanism.Meshes.SelectMany(mesh => OnMesh(mesh, mechanism.Limits)))
+            .Concat(train.IsLocked ? [] : PhaseCheck.Of(mechanism))
             .Concat(SandwichCheck.Of(mechanism))
             .Concat(SharedAxesCheck.Of(mechanism))
             .Concat(train.Findings);

@@ -27,4 +27,5 @@ public sealed record MeshedPhases(ImmutableDictionary<string, double> Angles, Im
 /// How far the first gear's tooth stands beside the middle of the gap, mm along the working circle, counter-clockwise about the first gear
 /// positive; at most half a pitch.
 /// </param>
-public sealed record PhaseGap(Mesh Mesh, double Offset);
+/// <param name="Play">How far the tooth can be brought over by the backlash of all meshes of the loop, each half its own either way, mm along the working circle.</param>
+public sealed record PhaseGap(Mesh Mesh, double Offset, double Play);

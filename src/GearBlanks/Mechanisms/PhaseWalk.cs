@@ -9,6 +9,8 @@ internal sealed class PhaseWalk(Mechanism mechanism)
     private const double LeastOffset = 1e-6;
 
     private readonly Dictionary<string, double> _angles = [];
+    private readonly Dictionary<string, double> _rates = [];
+    private readonly Dictionary<string, Mesh> _reachedBy = [];
     private readonly HashSet<Mesh> _walked = new(ReferenceEqualityComparer.Instance);
 
     public MeshedPhases Walk()
@@ -22,7 +24,7 @@ internal sealed class PhaseWalk(Mechanism mechanism)
             _angles.ToImmutableDictionary(),
             [.. mechanism.Meshes
                 .Where(mesh => !_walked.Contains(mesh))
-                .Select(mesh => new PhaseGap(mesh, Offset(mesh)))
+                .Select(mesh => new PhaseGap(mesh, Offset(mesh), Play(mesh)))
                 .Where(gap => Math.Abs(gap.Offset) > LeastOffset)]);
     }
 
@@ -33,6 +35,7 @@ internal sealed class PhaseWalk(Mechanism mechanism)
             return;
         }
 
+        _rates[start] = 1;
         var reached = new Queue<string>([start]);
         while (reached.TryDequeue(out string? name))
         {
@@ -42,6 +45,8 @@ internal sealed class PhaseWalk(Mechanism mechanism)
                 if (_angles.TryAdd(next.Sandwich, AngleOfNext(standing, next)))
                 {
                     _walked.Add(mesh);
+                    _reachedBy[next.Sandwich] = mesh;
+                    _rates[next.Sandwich] = _rates[name] * standing.Blank.Gear.Teeth / next.Blank.Gear.Teeth;
                     reached.Enqueue(next.Sandwich);
                 }
             }
@@ -61,6 +66,28 @@ internal sealed class PhaseWalk(Mechanism mechanism)
         double sum = Phase(mesh.First, Direction(mesh.First, mesh.Second)) + Phase(mesh.Second, Direction(mesh.Second, mesh.First));
         double pitch = 2 * Math.PI * mesh.Pair.FirstWorkingRadius / mesh.First.Blank.Gear.Teeth;
         return -Math.IEEERemainder(sum - 0.5, 1) * pitch;
+    }
+
+    // A slip at one mesh shows at another as both speeds along the working circles are to each other.
+    private double Play(Mesh closing)
+    {
+        HashSet<Mesh> loop = WayBack(closing.First.Sandwich);
+        loop.SymmetricExceptWith(WayBack(closing.Second.Sandwich));
+        return loop.Append(closing).Sum(mesh => Math.Max(0, mesh.Pair.CircumferentialBacklash) / 2 * Speed(closing) / Speed(mesh));
+    }
+
+    private double Speed(Mesh mesh) => mesh.Pair.FirstWorkingRadius * _rates[mesh.First.Sandwich];
+
+    private HashSet<Mesh> WayBack(string sandwich)
+    {
+        var way = new HashSet<Mesh>(ReferenceEqualityComparer.Instance);
+        while (_reachedBy.TryGetValue(sandwich, out Mesh? mesh))
+        {
+            way.Add(mesh);
+            sandwich = mesh.First.Sandwich == sandwich ? mesh.Second.Sandwich : mesh.First.Sandwich;
+        }
+
+        return way;
     }
 
     // How far a direction lies beyond the middle of a tooth, in pitches: 0 on the tooth, a half in the gap.

@@ -6,7 +6,7 @@ using GearBlanks.Trains;
 namespace GearBlanks.Mechanisms;
 
 /// <summary>Speeds, hands, and what there is to say of them.</summary>
-internal sealed record TrainReport(ImmutableArray<Finding> Findings, ImmutableArray<BodySpeed> Speeds, ImmutableArray<HandReport> Hands);
+internal sealed record TrainReport(bool IsLocked, ImmutableArray<Finding> Findings, ImmutableArray<BodySpeed> Speeds, ImmutableArray<HandReport> Hands);
 
 /// <summary>Solves a mechanism's train and judges it.</summary>
 internal static class TrainCheck
@@ -15,22 +15,24 @@ internal static class TrainCheck
 
     public static TrainReport Of(Mechanism mechanism)
     {
-        if (mechanism.Drive is not { } drive)
-        {
-            return new TrainReport([], [], []);
-        }
-
         string[] names = [.. mechanism.Sandwiches.Select(sandwich => sandwich.Name)];
         Train train = Train.Solve(
             names.Length,
             [.. mechanism.Meshes.Select(mesh => new TrainMesh(
                 mesh.Name, Array.IndexOf(names, mesh.First.Sandwich), Array.IndexOf(names, mesh.Second.Sandwich),
                 mesh.First.Blank.Gear.Teeth, mesh.Second.Blank.Gear.Teeth))],
-            Array.IndexOf(names, drive.Sandwich));
+            mechanism.Drive is null ? null : Array.IndexOf(names, mechanism.Drive.Sandwich));
+        ImmutableArray<Finding> locked = [.. train.Locked.Select(Locked)];
+        if (mechanism.Drive is not { } drive)
+        {
+            return new TrainReport(!locked.IsEmpty, locked, [], []);
+        }
+
         ImmutableArray<BodySpeed> speeds = [.. names.Select((name, i) => new BodySpeed(name, train.Speeds[i]))];
         ImmutableArray<HandReport> hands = [.. mechanism.Hands.Select(hand => Timed(hand, train.Speeds[Array.IndexOf(names, hand.Sandwich)], drive))];
         return new TrainReport(
-            [.. train.Locked.Select(Locked), .. speeds.Where(speed => speed.Speed is null).Select(Loose), .. hands.Select(hand => OnHand(hand, mechanism.Limits))],
+            !locked.IsEmpty,
+            [.. locked, .. speeds.Where(speed => speed.Speed is null).Select(Loose), .. hands.Select(hand => OnHand(hand, mechanism.Limits))],
             speeds, hands);
     }
 

@@ -1,0 +1,28 @@
+using GearBlanks.Findings;
+
+namespace GearBlanks.Mechanisms;
+
+/// <summary>Where meshes form a loop, the last of them must find its tooth in a gap: otherwise the mechanism cannot be put together.</summary>
+internal static class PhaseCheck
+{
+    private const double DegreesInARadian = 180 / Math.PI;
+
+    public static IEnumerable<Finding> Of(Mechanism mechanism) => MeshedPhases.Of(mechanism).OutOfPhase.Select(gap => Check.Of(
+        "out-of-phase", Places.Mesh(gap.Mesh.Name), Math.Abs(gap.Offset), Bounds(gap), "mm",
+        "Offset of the teeth beside their gaps, the other meshes of the loop being centred,", _ => Advice(gap, mechanism)));
+
+    // Beyond the play nothing can be put together; within it the teeth lean against one another, and no free backlash is left at the end of it.
+    private static Limit Bounds(PhaseGap gap) => new(null, null, gap.Play / 2, gap.Play, "geometry of the loop, with the backlash of its meshes");
+
+    private static string Advice(PhaseGap gap, Mechanism mechanism) => Free(gap.Mesh, mechanism) is { } gear
+        ? $"Turn {gear.Name} against its sandwich by {Words.Change(-gap.Offset * DegreesInARadian / Radius(gear, gap.Mesh))} degrees."
+        : "Move one of the loop's axes, or take one of its meshes out.";
+
+    // A gear that nothing else holds: others in its sandwich, but no other mesh.
+    private static MountedGear? Free(Mesh mesh, Mechanism mechanism) => ((MountedGear[])[mesh.First, mesh.Second]).FirstOrDefault(gear =>
+        mechanism.Meshes.Count(other => other.First.Name == gear.Name || other.Second.Name == gear.Name) == 1
+        && mechanism.Sandwiches.Single(sandwich => sandwich.Name == gear.Sandwich).Gears.Length > 1);
+
+    private static double Radius(MountedGear gear, Mesh mesh) =>
+        gear.Name == mesh.First.Name ? mesh.Pair.FirstWorkingRadius : mesh.Pair.SecondWorkingRadius;
+}
