@@ -35,6 +35,11 @@ public static class CutVerb
     /// <summary>Runs the verb: the folder is written whole or not at all.</summary>
     public static Outcome<CutResult> Run(CutRequest request)
     {
+        if (request.Output.Problems is { IsEmpty: false } problems)
+        {
+            return problems;
+        }
+
         Outcome<MechanismReport> checkedJob = CheckVerb.Run(request.JobFile);
         if (checkedJob.Value is not { } report)
         {

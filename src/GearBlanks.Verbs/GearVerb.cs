@@ -44,7 +44,7 @@ public static class GearVerb
         Outcome<Limits> limits = profiles.Limits(DefaultNames.Limits, CommandLine.Place);
         Outcome<Machine> machine = profiles.Machine(DefaultNames.Machine, CommandLine.Place);
         (FileFormat? format, ImmutableArray<Problem> unknown) = FileFormats.OfFile(request.Out);
-        ImmutableArray<Problem> problems = [.. choice.Problems, .. limits.Problems, .. machine.Problems, .. unknown];
+        ImmutableArray<Problem> problems = [.. choice.Problems, .. limits.Problems, .. machine.Problems, .. unknown, .. request.Output.Problems];
         if (problems.Length > 0)
         {
             return problems;

@@ -1,5 +1,8 @@
+using System.Collections.Immutable;
+using System.Globalization;
 using GearBlanks.Curves.Fitting;
 using GearBlanks.Files.Dxf;
+using GearBlanks.Mechanisms;
 
 namespace GearBlanks.Verbs;
 
@@ -11,4 +14,11 @@ public sealed record OutputOptions(DxfVersion DxfVersion, double Tolerance, Piec
 {
     /// <summary>The tolerance where none is given, mm.</summary>
     public const double DefaultTolerance = 0.001;
+
+    /// <summary>What a person has to put right; empty where there is nothing.</summary>
+    internal ImmutableArray<Problem> Problems => Tolerance >= OutlineFit.LeastTolerance
+        ? []
+        : CommandLine.Problem(
+            "--tolerance", Tolerance.ToString("R", CultureInfo.InvariantCulture), "The tolerance is below what a file can carry",
+            "a length of at least 0.000001 mm", "0.000001");
 }
