@@ -33,8 +33,8 @@ internal static class ParseProblems
             => result.IdentifierToken is null ? $"{option.Name} is missing: it takes {values}" : $"{option.Name} takes {values}{(option.Arity.MinimumNumberOfValues > 1 ? ", a space between them" : "")}",
         CommandResult { Command: RootCommand root } when root.Subcommands.Any() && parsed.UnmatchedTokens.Count == 0
             => $"A verb is missing: {string.Join(", ", root.Subcommands.Select(verb => verb.Name))}; gearblanks --help explains them",
-        CommandResult { Command: { Arguments: [var argument, ..] } command, Tokens: [] } when error.Message.Contains(argument.Name, StringComparison.Ordinal)
-            => $"{argument.Name} is missing: gearblanks {command.Name} {argument.Name}",
+        ArgumentResult { Tokens.Count: 0, Argument: var argument }
+            => $"{argument.Name} is missing: gearblanks {parsed.CommandResult.Command.Name} {argument.Name}",
         _ => error.Message.TrimEnd('.'),
     };
 
