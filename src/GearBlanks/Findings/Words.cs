@@ -5,10 +5,11 @@ namespace GearBlanks.Findings;
 /// <summary>Numbers in sentences for people: the same in every culture.</summary>
 public static class Words
 {
-    /// <summary>A figure to three decimals (more where it is small, zero only where it is zero) with its unit.</summary>
+    /// <summary>A figure to three decimals (more where it is small, zero only where it is zero but for rounding) with its unit.</summary>
     public static string Figure(double value, string unit)
     {
-        if (Math.Abs(value) is > 0 and < 5e-7)
+        // Less than 1e-9 is rounding, as where limits are judged.
+        if (Math.Abs(value) is > 1e-9 and < 5e-7)
         {
             return $"{(value > 0 ? "less than 0.000001" : "between -0.000001 and 0")}{(unit.Length == 0 ? "" : " " + unit)}";
         }
