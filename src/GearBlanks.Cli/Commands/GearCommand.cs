@@ -23,7 +23,7 @@ internal static class GearCommand
         Option<double?> tip = NumberOption.Length("--tip-diameter", "D", "Tip diameter, mm. [default: the rack's]");
         Option<double?> thinning = NumberOption.LengthOrZero("--thinning", "MM", "Loss of tooth thickness (arc) on the reference circle. [default: 0]");
         Option<double?> bore = NumberOption.Length("--bore", "D", "Bore diameter, mm. [default: none]");
-        var file = new Option<string>("--out") { HelpName = "FILE.dxf|FILE.svg", Description = "The file to write.", Required = true };
+        var file = new Option<string>("--out") { HelpName = "FILE.dxf|FILE.svg", Description = "The file to write; a file of this name is replaced.", Required = true };
         var command = new Command("gear", About)
         {
             SharedOptions.Module, SharedOptions.DiametralPitch, teeth, SharedOptions.PressureAngle, shift, SharedOptions.Rack, tip, thinning, bore,

@@ -24,7 +24,7 @@ internal static class SharedOptions
     public static Option<string?> Rack { get; } = new("--rack")
     {
         HelpName = "NAME",
-        Description = "Rack profile: iso-53-a, iso-53-b, iso-53-c, iso-53-d, ansi-b6-1, ansi-b6-7 or your own. [default: proportions of iso-53-a]",
+        Description = "Rack profile: iso-53-a, iso-53-b, iso-53-c, iso-53-d, ansi-b6-1, ansi-b6-7 or your own file in racks/. [default: proportions of iso-53-a]",
     };
 
     public static Option<double?> Tolerance { get; } =

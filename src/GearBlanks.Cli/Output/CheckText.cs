@@ -34,11 +34,12 @@ internal static class CheckText
             return;
         }
 
-        Table table = Tables.Make("mesh", "distance", "backlash", "contact ratio", "tip clearance", "verdict");
+        Table table = Tables.Make("mesh", "distance", "backlash", "wanted", "contact ratio", "tip clearance", "verdict");
         foreach (Mesh mesh in report.Mechanism.Meshes)
         {
             table.AddRow(
                 Markup.Escape(mesh.Name), Tables.Figure(mesh.Pair.CentreDistance, 3), Tables.Figure(mesh.Pair.CircumferentialBacklash, 4),
+                Tables.Figure(mesh.WantedBacklash, 4),
                 Tables.Figure(mesh.Pair.ContactRatio, 3), Tables.Figure(Math.Min(mesh.Pair.FirstTipClearance, mesh.Pair.SecondTipClearance), 3),
                 FindingText.Marked(report.VerdictOn(Places.Mesh(mesh.Name))));
         }

@@ -42,7 +42,7 @@ internal sealed record ExistingFolder(EntryStatus Status, ImmutableArray<string>
         if (!overwriteEdited && Edited.Length > 0)
         {
             throw new RefusedException(
-                "Files in this folder were edited since they were written", "rename or move them, choose another folder, or allow edited files to be overwritten", Listed(Edited));
+                "Files in this folder were edited since they were written", "rename or move them, choose another folder, or say --overwrite-edited", Listed(Edited));
         }
 
         // On some systems names differing only by case are one file.

@@ -19,33 +19,33 @@ internal static class JobKeys
 
     private const double Far = 100000;
 
-    private static readonly Key Module = new Key("module", KeyKind.Length, "Module; or give `diametral-pitch`.").From(LeastModule, MostModule);
+    private static readonly Key Module = new Key("module", KeyKind.Length, "Module; every gear needs one, or `diametral-pitch`, here or in `defaults`.").From(LeastModule, MostModule);
 
     private static readonly Key Pitch = new Key("diametral-pitch", KeyKind.Number, "Teeth per inch of reference diameter, in place of `module`.")
         .From(LeastPitch, MostPitch);
 
-    private static readonly Key Rack = new("rack", KeyKind.Name, "Name of a basic rack, from racks/.");
+    private static readonly Key Rack = new("rack", KeyKind.Name, "Name of a basic rack, from racks/; iso-53-a where left out.");
 
     private static readonly Key Material = new("material", KeyKind.Name, "Name of a material, from materials/.");
 
-    private static readonly Key Thickness = new Key("thickness", KeyKind.Length, "Thickness of the sheet.").Above(0, 1000);
+    private static readonly Key Thickness = new Key("thickness", KeyKind.Length, "Thickness of the sheet; every gear needs one, here or in `defaults`.").Above(0, 1000);
 
     private static readonly Key Bore = new Key("bore", KeyKind.Length, "Diameter of the bore; 0 for none.").From(0, Far);
 
     private static readonly Key Thinning =
-        new Key("thinning", KeyKind.Length, "Loss of tooth thickness, as an arc on the reference circle.").From(0, 10);
+        new Key("thinning", KeyKind.Length, "Loss of tooth thickness, as an arc on the reference circle; worked out from the wanted backlash where left out.").From(0, 10);
 
-    private static readonly Key Backlash = new Key("backlash", KeyKind.Length, "Wanted circumferential backlash at the working circle.").From(0, 10);
+    private static readonly Key Backlash = new Key("backlash", KeyKind.Length, "Wanted circumferential backlash at the working circle; the limits' `wanted` where left out. It is reached by thinning, which can only add backlash.").From(0, 10);
 
-    private static readonly Key Lettering = new("lettering", KeyKind.Flag, "Whether gears are lettered.");
+    private static readonly Key Lettering = new("lettering", KeyKind.Flag, "Whether gears are lettered; true where left out.");
 
-    private static readonly Key Mark = new("mark", KeyKind.Flag, "Whether gears carry a clocking mark.");
+    private static readonly Key Mark = new("mark", KeyKind.Flag, "Whether gears carry a clocking mark; true where left out.");
 
     public static readonly KeyTable Defaults = new("defaults", "What holds wherever an item does not say otherwise.",
     [
         Module, Pitch, Rack, Material,
-        new("machine", KeyKind.Name, "Name of a machine, from machines/."),
-        new("limits", KeyKind.Name, "Name of a set of limits, from limits/."),
+        new("machine", KeyKind.Name, "Name of a machine, from machines/; drawing where left out."),
+        new("limits", KeyKind.Name, "Name of a set of limits, from limits/; hand-assembled where left out."),
         Thickness, Bore, Thinning, Backlash, Lettering, Mark,
     ]);
 

@@ -5,9 +5,15 @@ namespace GearBlanks.Findings;
 /// <summary>Numbers in sentences for people: the same in every culture.</summary>
 public static class Words
 {
-    /// <summary>A figure to three decimals (more where it is small, none below zero's sign) with its unit.</summary>
+    /// <summary>A figure to three decimals (more where it is small, zero only where it is zero but for rounding) with its unit.</summary>
     public static string Figure(double value, string unit)
     {
+        // Less than 1e-9 is rounding, as where limits are judged.
+        if (Math.Abs(value) is > 1e-9 and < 5e-7)
+        {
+            return $"{(value > 0 ? "less than 0.000001" : "between -0.000001 and 0")}{(unit.Length == 0 ? "" : " " + unit)}";
+        }
+
         string digits = Math.Abs(value) is > 0 and < 0.01 ? "0.######" : "0.###";
         string number = value.ToString(digits, CultureInfo.InvariantCulture);
         return (number == "-0" ? "0" : number) + (unit.Length == 0 ? "" : " " + unit);

@@ -45,11 +45,13 @@ public static class PairCheck
     {
         double shift = (pair.CircumferentialBacklash - wanted) * (pair.First.Teeth + pair.Second.Teeth)
             / (4 * pair.CentreDistance * Math.Tan(pair.First.PressureAngle));
-        string byShift = $"shift {firstName} by {shift.ToString("+0.000;-0.000;0", CultureInfo.InvariantCulture)}";
+        string? byShift = pair.First.Data.ProfileShift + shift is >= GearRanges.LeastShift and <= GearRanges.GreatestShift
+            ? $"shift {firstName} by {shift.ToString("+0.000;-0.000;0", CultureInfo.InvariantCulture)}"
+            : null;
         return DistanceFor(pair, wanted) is { } distance
             ? $"For {Words.Mm(wanted)} of backlash {(distance > pair.CentreDistance ? "open" : "close")} the centre distance by "
-                + $"{Words.Mm(Math.Abs(distance - pair.CentreDistance))}, or {byShift}."
-            : $"For {Words.Mm(wanted)} of backlash {byShift}: no distance closes it.";
+                + $"{Words.Mm(Math.Abs(distance - pair.CentreDistance))}{(byShift is null ? "" : ", or " + byShift)}."
+            : $"No distance gives {Words.Mm(wanted)} of backlash: {byShift ?? "thin the teeth less"}.";
     }
 
     private static string ContactRatioAdvice(GearPair pair, double wanted, double bound)

@@ -58,7 +58,7 @@ public static class GearRanges
         if (!(value >= least - Rounding && value <= greatest + Rounding))
         {
             throw new GearGeometryException(
-                "out-of-range", $"{what}, is outside what can be made", value, value > greatest ? greatest : least,
+                "out-of-range", $"{what}: outside what can be made", value, value > greatest ? greatest : least,
                 FormattableString.Invariant($"use {Math.Ceiling(least * Shown) / Shown:0.####} to {Math.Floor(greatest * Shown) / Shown:0.####}"));
         }
     }

@@ -159,6 +159,7 @@ public class BadJobTests
         { "teeth = 20", "teeth = twenty", 17, 9, "teeth", ["no value"] },
         { "teeth = 20", "teeth = 99999999999999999999", 17, 9, "teeth", ["too large to read"] },
         { "teeth = 20", "teeth = 20 bore = 3", 17, 12, "teeth", ["one key a line"] },
+        { "teeth = 20", "teeth = 20,5", 17, 11, "teeth", ["decimal comma"] },
         { "[drive]", "[drive", 25, 7, "", ["header is not closed"] },
         { "turn = \"2 h\"", "turn = \"2 h", 31, 12, "turn", ["not closed"] },
     };
