@@ -41,6 +41,11 @@ public static class CutVerb
             return checkedJob.Problems;
         }
 
+        if (request.Output.ProblemsAt(report.Mechanism.Gears.Select(gear => gear.Blank.Gear.Module).DefaultIfEmpty(double.MaxValue).Min()) is [_, ..] coarse)
+        {
+            return coarse;
+        }
+
         (MountedGear Gear, Part Part)[] parts = [.. report.Mechanism.Gears.Select(gear => (gear, PartBuilder.Build(gear.Blank)))];
         List<OutputFile> files = [.. parts.SelectMany(pair => Draw(pair.Gear, pair.Part, report, request)), new OutputFile(OverviewFile, OverviewWriter.Write(report))];
         if (TakenName(files) is { } taken)
