@@ -41,7 +41,7 @@ public static class App
         catch (IOException e)
         {
             // The reader of our output went away, or its disk is full.
-            return console.Fail(e);
+            return console.FailToWrite(e);
         }
 #pragma warning disable CA1031 // The outermost program: whatever gets here is a fault of ours, told as such.
         catch (Exception e)
