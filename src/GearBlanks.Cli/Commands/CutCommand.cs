@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using GearBlanks.Cli.Arguments;
 using GearBlanks.Cli.Output;
-using GearBlanks.Cli.Words;
 using GearBlanks.Verbs;
 using GearBlanks.Verbs.Json;
 

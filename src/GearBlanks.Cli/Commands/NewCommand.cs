@@ -1,6 +1,6 @@
 using System.CommandLine;
+using GearBlanks.Cli.Arguments;
 using GearBlanks.Cli.Output;
-using GearBlanks.Cli.Words;
 using GearBlanks.Verbs;
 using GearBlanks.Verbs.Json;
 

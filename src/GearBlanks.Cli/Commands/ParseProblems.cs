@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using GearBlanks.Cli.Words;
+using GearBlanks.Cli.Arguments;
 using GearBlanks.Files.Keys;
 using GearBlanks.Mechanisms;
 using GearBlanks.Verbs;

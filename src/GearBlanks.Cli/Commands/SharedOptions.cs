@@ -1,5 +1,5 @@
 using System.CommandLine;
-using GearBlanks.Cli.Words;
+using GearBlanks.Cli.Arguments;
 using GearBlanks.Curves.Fitting;
 using GearBlanks.Teeth;
 using GearBlanks.Verbs;

@@ -101,7 +101,7 @@ public class BadInputTests
         { "gear --module 1 --teeth 8 --thinning 1.5 --out ~/new.dxf", ["gear: ", "severed", "the nearest profile shift that works is +"] },
         { "gear --module 1 --teeth 4 --profile-shift -1 --out ~/new.dxf", ["gear: The teeth are cut to the gear's centre and beyond", "no-root", "limit 0"] },
         { "gear --module 1 --teeth 30 --profile-shift -1 --thinning 1.5 --out ~/new.dxf", ["no-tooth"] },
-        { "gear --module 1 --teeth 20 --thinning 1.6 --out ~/new.dxf", ["Thinning, mm, is outside what can be made", "use 0 to 1.5708"] },
+        { "gear --module 1 --teeth 20 --thinning 1.6 --out ~/new.dxf", ["Thinning, mm, is outside what can be made", "use 0 to 1.5707"] },
         { "gear --module 1 --teeth 20 --tip-diameter 17 --out ~/new.dxf", ["The tip circle lies inside the root circle", "tip-below-root: 17, limit 17.5", "use a tip diameter of at least 18.821 mm"] },
         { "gear --module 1 --teeth 20 --tip-diameter 18 --out ~/new.dxf", ["No involute flank is left", "no-flank", "use a tip diameter of at least 18.821 mm"] },
         { "gear --module 1 --teeth 20 --pressure-angle 40 --out ~/new.dxf", ["come to a point before they reach the dedendum", "rack-pointed"] },

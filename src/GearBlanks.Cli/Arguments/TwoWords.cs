@@ -1,6 +1,6 @@
 using System.CommandLine;
 
-namespace GearBlanks.Cli.Words;
+namespace GearBlanks.Cli.Arguments;
 
 /// <summary>An option that takes two words, one for each gear.</summary>
 internal sealed class TwoWords<T> : Option<(T First, T Second)?>, IReadsWords

@@ -1,7 +1,7 @@
 using System.Globalization;
 using GearBlanks.Files.Keys;
 
-namespace GearBlanks.Cli.Words;
+namespace GearBlanks.Cli.Arguments;
 
 /// <summary>Readers of single words, the same in every culture.</summary>
 internal static class WordReaders

@@ -1,6 +1,6 @@
 using System.CommandLine;
 
-namespace GearBlanks.Cli.Words;
+namespace GearBlanks.Cli.Arguments;
 
 /// <summary>An option that takes one word.</summary>
 internal sealed class OneWord<T> : Option<T>, IReadsWords

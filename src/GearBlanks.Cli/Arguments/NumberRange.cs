@@ -1,4 +1,4 @@
-namespace GearBlanks.Cli.Words;
+namespace GearBlanks.Cli.Arguments;
 
 /// <summary>The numbers that an option takes.</summary>
 /// <param name="Least">The least.</param>

@@ -1,4 +1,4 @@
-namespace GearBlanks.Cli.Words;
+namespace GearBlanks.Cli.Arguments;
 
 /// <summary>An option that can say what is wrong with its words.</summary>
 internal interface IReadsWords

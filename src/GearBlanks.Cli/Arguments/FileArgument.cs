@@ -1,6 +1,6 @@
 using System.CommandLine;
 
-namespace GearBlanks.Cli.Words;
+namespace GearBlanks.Cli.Arguments;
 
 /// <summary>An argument that names a file. An unknown option would otherwise pass for a file's name.</summary>
 internal sealed class FileArgument : Argument<string>

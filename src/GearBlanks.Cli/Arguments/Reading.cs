@@ -1,4 +1,4 @@
-namespace GearBlanks.Cli.Words;
+namespace GearBlanks.Cli.Arguments;
 
 /// <summary>What a word of the command line means, or what is wrong with it.</summary>
 /// <param name="Value">What it means; nothing of use where there is a complaint.</param>

@@ -1,4 +1,4 @@
-namespace GearBlanks.Cli.Words;
+namespace GearBlanks.Cli.Arguments;
 
 /// <summary>Tells words that look like an option's name from values.</summary>
 internal static class OptionLike
