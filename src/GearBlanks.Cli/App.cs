@@ -23,6 +23,9 @@ public static class App
         Not checked: strength, fatigue, lifting, vehicles. Mind the machine's manual, local codes and licensed practice.
         """;
 
+    // A word is a word: no files of further words, no bundles of letters.
+    private static readonly ParserConfiguration AsWritten = new() { ResponseFileTokenReplacer = null, EnablePosixBundling = false };
+
     /// <summary>Runs one command line.</summary>
     /// <param name="args">The arguments, without the program's name.</param>
     /// <param name="output">Where results go.</param>
@@ -33,15 +36,12 @@ public static class App
         var console = new Terminal(output, error);
         try
         {
-            ParseResult parsed = Root(console).Parse(args);
-            return parsed.Action is ParseErrorAction or null
-                ? console.Refuse(ParseProblems.Of(parsed), parsed.GetValue(SharedOptions.Json))
-                : parsed.Invoke(new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false });
+            return args.Length == 0 ? ShowHelp(console, error) : Invoke(Root(console).Parse(args, AsWritten), console, output, error);
         }
         catch (IOException e)
         {
             // The reader of our output went away, or its disk is full.
-            return console.Fail(e);
+            return console.FailToWrite(e);
         }
 #pragma warning disable CA1031 // The outermost program: whatever gets here is a fault of ours, told as such.
         catch (Exception e)
@@ -51,13 +51,37 @@ public static class App
         }
     }
 
-    private static RootCommand Root(Terminal console) => new(About)
+    private static int Invoke(ParseResult parsed, Terminal console, TextWriter output, TextWriter error) =>
+        parsed.Action is ParseErrorAction or null
+            ? console.Refuse(ParseProblems.Of(parsed), parsed.GetValue(SharedOptions.Json))
+            : parsed.Invoke(new InvocationConfiguration { Output = output, Error = error, EnableDefaultExceptionHandler = false });
+
+    private static int ShowHelp(Terminal console, TextWriter error)
     {
-        NewCommand.Make(console),
-        CheckCommand.Make(console),
-        CutCommand.Make(console),
-        GearCommand.Make(console),
-        MeshCommand.Make(console),
-        SharedOptions.Json,
-    };
+        _ = Root(console).Parse("--help").Invoke(new InvocationConfiguration { Output = error });
+        return ExitCode.WrongInput;
+    }
+
+    private static RootCommand Root(Terminal console)
+    {
+        var root = new RootCommand(About)
+        {
+            NewCommand.Make(console),
+            CheckCommand.Make(console),
+            CutCommand.Make(console),
+            GearCommand.Make(console),
+            MeshCommand.Make(console),
+            SharedOptions.Json,
+        };
+
+        // Words such as /h and [suggest] are file names like any other.
+        root.Directives.Clear();
+        foreach (Option option in root.Options)
+        {
+            option.Aliases.Remove("/h");
+            option.Aliases.Remove("/?");
+        }
+
+        return root;
+    }
 }

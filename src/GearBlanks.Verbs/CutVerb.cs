@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Text;
 using GearBlanks.Blanks;
 using GearBlanks.Cutting;
 using GearBlanks.Files.Folders;
+using GearBlanks.Files.Jobs;
 using GearBlanks.Files.Svg;
 using GearBlanks.Findings;
 using GearBlanks.Mechanisms;
@@ -22,7 +24,7 @@ public sealed record CutRequest(
 /// <param name="Report">The check of the mechanism.</param>
 /// <param name="Folder">The folder.</param>
 /// <param name="Files">Names of the files in it.</param>
-/// <param name="Remarks">What was left out of parts and why.</param>
+/// <param name="Remarks">What was left out of parts and why, and what happened to a person's own files.</param>
 /// <param name="Cautions">What to mind when the parts are cut.</param>
 public sealed record CutResult(
     MechanismReport Report, string Folder, ImmutableArray<string> Files, ImmutableArray<string> Remarks, ImmutableArray<string> Cautions);
@@ -35,15 +37,21 @@ public static class CutVerb
     /// <summary>Runs the verb: the folder is written whole or not at all.</summary>
     public static Outcome<CutResult> Run(CutRequest request)
     {
-        if (request.Output.Problems is { IsEmpty: false } problems)
+        Outcome<JobText> text = JobReader.ReadText(request.JobFile);
+        if (text.Value is null)
         {
-            return problems;
+            return text.Problems;
         }
 
-        Outcome<MechanismReport> checkedJob = CheckVerb.Run(request.JobFile);
+        Outcome<MechanismReport> checkedJob = CheckVerb.Run(text.Value);
         if (checkedJob.Value is not { } report)
         {
             return checkedJob.Problems;
+        }
+
+        if (request.Output.ProblemsAt(report.Mechanism.Gears.Select(gear => gear.Blank.Gear.Module).DefaultIfEmpty(double.MaxValue).Min()) is [_, ..] coarse)
+        {
+            return coarse;
         }
 
         (MountedGear Gear, Part Part)[] parts = [.. report.Mechanism.Gears.Select(gear => (gear, PartBuilder.Build(gear.Blank)))];
@@ -55,9 +63,9 @@ public static class CutVerb
 
         ImmutableArray<string> remarks = [.. parts.SelectMany(pair => pair.Part.Remarks.Select(remark => $"{pair.Gear.Name}: {remark}"))];
         Outcome<WrittenFolder> written = FolderWriter.Write(
-            request.Folder, files, Manifest(request, report, remarks), request.OverwriteEdited);
+            request.Folder, files, Manifest(request, text.Value, report, remarks), request.OverwriteEdited);
         return written.Value is { } folder
-            ? new CutResult(report, request.Folder, folder.Files, remarks, Cautions(report.Mechanism))
+            ? new CutResult(report, request.Folder, folder.Files, [.. remarks, .. folder.Notes], Cautions(report.Mechanism))
             : written.Problems;
     }
 
@@ -88,11 +96,11 @@ public static class CutVerb
         .GroupBy(name => name, StringComparer.OrdinalIgnoreCase)
         .FirstOrDefault(group => group.Count() > 1)?.Key;
 
-    private static ManifestData Manifest(CutRequest request, MechanismReport report, ImmutableArray<string> remarks) => new(
+    private static ManifestData Manifest(CutRequest request, JobText job, MechanismReport report, ImmutableArray<string> remarks) => new(
         ProgramName.WithVersion,
         [
             new("job", Path.GetFileName(request.JobFile)),
-            new("job-sha256", Sha256.HexOf(File.ReadAllBytes(request.JobFile))),
+            new("job-sha256", Sha256.HexOf(Encoding.UTF8.GetBytes(job.Text))),
             new("mechanism", report.Mechanism.Title),
             new("limits", report.Mechanism.Limits.Name),
             new("machine", report.Mechanism.Machine.Name),

@@ -44,7 +44,8 @@ public static class GearVerb
         Outcome<Limits> limits = profiles.Limits(DefaultNames.Limits, CommandLine.Place);
         Outcome<Machine> machine = profiles.Machine(DefaultNames.Machine, CommandLine.Place);
         (FileFormat? format, ImmutableArray<Problem> unknown) = FileFormats.OfFile(request.Out);
-        ImmutableArray<Problem> problems = [.. choice.Problems, .. limits.Problems, .. machine.Problems, .. unknown, .. request.Output.Problems];
+        ImmutableArray<Problem> coarse = choice.Value is { } chosen ? request.Output.ProblemsAt(chosen.Module) : [];
+        ImmutableArray<Problem> problems = [.. choice.Problems, .. limits.Problems, .. machine.Problems, .. unknown, .. coarse];
         if (problems.Length > 0)
         {
             return problems;

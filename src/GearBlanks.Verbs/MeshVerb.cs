@@ -81,13 +81,26 @@ public static class MeshVerb
             request.Teeth.First, choice.Module, choice.Rack, request.ProfileShift.First, request.Thinning.First, request.TipDiameters?.First);
         var second = new GearData(
             request.Teeth.Second, choice.Module, choice.Rack, request.ProfileShift.Second, request.Thinning.Second, request.TipDiameters?.Second);
-        double distance = DistanceOf(request, ExternalGear.Create(first), ExternalGear.Create(second));
+        double distance = DistanceOf(request, Made(first, FirstName), Made(second, SecondName));
         if (request.UsesClearanceRule)
         {
             (first, second) = TipRule.WithClearance(first, second, distance);
         }
 
-        return GearPair.At(ExternalGear.Create(first), ExternalGear.Create(second), distance);
+        return GearPair.At(Made(first, FirstName), Made(second, SecondName), distance);
+    }
+
+    // Two gears stand on one command line: a shape that cannot exist says which it is.
+    private static ExternalGear Made(GearData data, string name)
+    {
+        try
+        {
+            return ExternalGear.Create(data);
+        }
+        catch (GearGeometryException e)
+        {
+            throw new GearGeometryException(e.ShapeCase, $"{name}: {e.What}", e.Value, e.Limit, e.Remedy);
+        }
     }
 
     private static double DistanceOf(MeshRequest request, ExternalGear first, ExternalGear second) =>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using GearBlanks.Files.Profiles;
 using GearBlanks.Mechanisms;
@@ -27,7 +28,7 @@ internal sealed record RackChoice(double Module, BasicRack Rack)
         Outcome<BasicRack> found = ProfileFinder.BesideJob("").Rack(numbers.Rack ?? DefaultNames.Rack, CommandLine.Place);
         if (found.Value is not { } rack)
         {
-            return found.Problems;
+            return found.Problems.Select(AsOption).ToImmutableArray();
         }
 
         if (numbers.PressureAngleDegrees is { } degrees)
@@ -47,4 +48,11 @@ internal sealed record RackChoice(double Module, BasicRack Rack)
 
         return new RackChoice(module, rack);
     }
+
+    // A rack that is asked for on the command line is no key of a job.
+    private static Problem AsOption(Problem problem) => problem.Place != CommandLine.Place ? problem : problem with
+    {
+        Key = "--rack",
+        Message = "There is no rack of this name in racks/ or profiles/racks/ of this folder, or built in",
+    };
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using GearBlanks.Cli.Arguments;
 using GearBlanks.Cli.Output;
 using GearBlanks.Verbs;
 using GearBlanks.Verbs.Json;
@@ -18,7 +19,7 @@ internal static class CheckCommand
 
     public static Command Make(Terminal console)
     {
-        var job = new Argument<string>("JOB") { Description = "The job file." };
+        var job = new FileArgument("JOB", "The job file.");
         var command = new Command("check", About) { job };
         command.SetAction(parsed => console.Show(
             CheckVerb.Run(parsed.GetValue(job)!), parsed.GetValue(SharedOptions.Json),

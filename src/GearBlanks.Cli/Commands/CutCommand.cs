@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using GearBlanks.Cli.Arguments;
 using GearBlanks.Cli.Output;
 using GearBlanks.Verbs;
 using GearBlanks.Verbs.Json;
@@ -20,22 +21,21 @@ internal static class CutCommand
 
     public static Command Make(Terminal console)
     {
-        var job = new Argument<string>("JOB") { Description = "The job file." };
-        var folder = new Option<string>("--out") { HelpName = "DIR", Description = "The folder to write.", Required = true };
-        Option<string> format = SharedOptions.Choice("--format", "Formats of the parts.", "dxf,svg", "dxf", "svg", "svg,dxf");
-        var overwrite = new Option<bool>("--overwrite-edited") { Description = "Overwrite files that a person has edited since." };
+        var job = new FileArgument("JOB", "The job file.");
+        Option<string> folder = new OneWord<string>("--out", "DIR", "The folder to write.", WordReaders.Text) { Required = true };
+        Option<ImmutableArray<FileFormat>> format = SharedOptions.Choice<ImmutableArray<FileFormat>>(
+            "--format", "Formats of the parts.",
+            ("dxf,svg", [FileFormat.Dxf, FileFormat.Svg]), ("svg,dxf", [FileFormat.Dxf, FileFormat.Svg]), ("dxf", [FileFormat.Dxf]), ("svg", [FileFormat.Svg]));
+        var overwrite = new Option<bool>("--overwrite-edited") { Description = "Overwrite files that a person has edited since.", Arity = ArgumentArity.Zero };
         var command = new Command("cut", About)
         {
             job, folder, format, SharedOptions.DxfVersion, SharedOptions.Tolerance, SharedOptions.Pieces, overwrite,
         };
         command.SetAction(parsed => console.Show(
             CutVerb.Run(new CutRequest(
-                parsed.GetValue(job)!, parsed.GetValue(folder)!, Formats(parsed.GetValue(format)!), SharedOptions.Output(parsed), parsed.GetValue(overwrite))),
+                parsed.GetValue(job)!, parsed.GetValue(folder)!, parsed.GetValue(format), SharedOptions.Output(parsed), parsed.GetValue(overwrite))),
             parsed.GetValue(SharedOptions.Json),
             FileJson.Of, result => CutText.Write(console, result), result => ExitCode.Of(result.Report.Verdict)));
         return command;
     }
-
-    private static ImmutableArray<FileFormat> Formats(string words) =>
-        [.. words.Split(',').Select(word => word == "dxf" ? FileFormat.Dxf : FileFormat.Svg)];
 }

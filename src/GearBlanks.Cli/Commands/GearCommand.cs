@@ -1,5 +1,7 @@
 using System.CommandLine;
+using GearBlanks.Cli.Arguments;
 using GearBlanks.Cli.Output;
+using GearBlanks.Teeth;
 using GearBlanks.Verbs;
 using GearBlanks.Verbs.Json;
 
@@ -18,12 +20,13 @@ internal static class GearCommand
 
     public static Command Make(Terminal console)
     {
-        Option<int> teeth = WholeNumberOption.One("--teeth", "Z", "Tooth count, 4 to 1000.");
-        Option<double?> shift = NumberOption.Number("--profile-shift", "X", "Profile shift coefficient, -1 to 1.5. [default: 0]");
-        Option<double?> tip = NumberOption.Length("--tip-diameter", "D", "Tip diameter, mm. [default: the rack's]");
-        Option<double?> thinning = NumberOption.LengthOrZero("--thinning", "MM", "Loss of tooth thickness (arc) on the reference circle. [default: 0]");
-        Option<double?> bore = NumberOption.Length("--bore", "D", "Bore diameter, mm. [default: none]");
-        var file = new Option<string>("--out") { HelpName = "FILE.dxf|FILE.svg", Description = "The file to write; a file of this name is replaced.", Required = true };
+        Option<int> teeth = new OneWord<int>("--teeth", "Z", "Tooth count, 4 to 1000.", WordReaders.WholeNumber(GearRanges.LeastTeeth, GearRanges.MostTeeth)) { Required = true };
+        Option<double?> shift = new OneWord<double?>("--profile-shift", "X", "Profile shift coefficient, -1 to 1.5. [default: 0]", WordReaders.Number(SharedOptions.Shift));
+        Option<double?> tip = new OneWord<double?>("--tip-diameter", "D", "Tip diameter, mm. [default: the rack's]", WordReaders.Length(SharedOptions.Size));
+        Option<double?> thinning = new OneWord<double?>(
+            "--thinning", "MM", "Loss of tooth thickness (arc) on the reference circle. [default: 0]", WordReaders.Length(SharedOptions.Thinning));
+        Option<double?> bore = new OneWord<double?>("--bore", "D", "Bore diameter, mm. [default: none]", WordReaders.Length(SharedOptions.Size));
+        Option<string> file = new OneWord<string>("--out", "FILE.dxf|FILE.svg", "The file to write; a file of this name is replaced.", WordReaders.Text) { Required = true };
         var command = new Command("gear", About)
         {
             SharedOptions.Module, SharedOptions.DiametralPitch, teeth, SharedOptions.PressureAngle, shift, SharedOptions.Rack, tip, thinning, bore,

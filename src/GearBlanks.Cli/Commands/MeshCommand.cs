@@ -1,5 +1,7 @@
 using System.CommandLine;
+using GearBlanks.Cli.Arguments;
 using GearBlanks.Cli.Output;
+using GearBlanks.Teeth;
 using GearBlanks.Verbs;
 using GearBlanks.Verbs.Json;
 
@@ -19,13 +21,18 @@ internal static class MeshCommand
 
     public static Command Make(Terminal console)
     {
-        Option<int[]> teeth = WholeNumberOption.Two("--teeth", "Z1 Z2", "Tooth counts, 4 to 1000.");
-        Option<double[]?> shift = NumberOption.Numbers("--profile-shift", "X1 X2", "Profile shift coefficients, -1 to 1.5. [default: 0 0]");
-        Option<double[]?> thinning = NumberOption.Lengths("--thinning", "S1 S2", "Losses of tooth thickness (arc) on the reference circles, mm. [default: 0 0]");
-        Option<double[]?> tips = NumberOption.Lengths("--tip-diameter", "D1 D2", "Tip diameters, mm. [default: d + 2 (haP + x) m]");
-        Option<string> rule = SharedOptions.Choice("--tip-rule", "How tip diameters follow where they are not given.", "rack", "clearance");
-        Option<double?> distance = NumberOption.Length("--distance", "A", "Centre distance, mm.");
-        Option<double?> backlash = NumberOption.LengthOrZero("--backlash", "J", "Circumferential backlash that the distance is worked out for, mm.");
+        Option<(int First, int Second)?> teeth = new TwoWords<int>(
+            "--teeth", "Z1 Z2", "Tooth counts, 4 to 1000.", WordReaders.WholeNumber(GearRanges.LeastTeeth, GearRanges.MostTeeth)) { Required = true };
+        Option<(double? First, double? Second)?> shift = new TwoWords<double?>(
+            "--profile-shift", "X1 X2", "Profile shift coefficients, -1 to 1.5. [default: 0 0]", WordReaders.Number(SharedOptions.Shift));
+        Option<(double? First, double? Second)?> thinning = new TwoWords<double?>(
+            "--thinning", "S1 S2", "Losses of tooth thickness (arc) on the reference circles, mm. [default: 0 0]", WordReaders.Length(SharedOptions.Thinning));
+        Option<(double? First, double? Second)?> tips = new TwoWords<double?>(
+            "--tip-diameter", "D1 D2", "Tip diameters, mm. [default: d + 2 (haP + x) m]", WordReaders.Length(SharedOptions.Size));
+        Option<string> rule = SharedOptions.Choice("--tip-rule", "How tip diameters follow where they are not given.", ("rack", "rack"), ("clearance", "clearance"));
+        Option<double?> distance = new OneWord<double?>("--distance", "A", "Centre distance, mm.", WordReaders.Length(SharedOptions.Size));
+        Option<double?> backlash = new OneWord<double?>(
+            "--backlash", "J", "Circumferential backlash that the distance is worked out for, mm.", WordReaders.Length(SharedOptions.SizeOrNone));
         var command = new Command("mesh", About)
         {
             SharedOptions.Module, SharedOptions.DiametralPitch, teeth, shift, SharedOptions.PressureAngle, SharedOptions.Rack,
@@ -33,7 +40,7 @@ internal static class MeshCommand
         };
         command.SetAction(parsed => console.Show(
             MeshVerb.Run(new MeshRequest(
-                SharedOptions.GearNumbers(parsed), (parsed.GetValue(teeth)![0], parsed.GetValue(teeth)![1]),
+                SharedOptions.GearNumbers(parsed), parsed.GetValue(teeth)!.Value,
                 Both(parsed.GetValue(shift)) ?? default, Both(parsed.GetValue(thinning)) ?? default,
                 parsed.GetValue(distance), parsed.GetValue(backlash), Both(parsed.GetValue(tips)), parsed.GetValue(rule) == "clearance")),
             parsed.GetValue(SharedOptions.Json),
@@ -41,5 +48,6 @@ internal static class MeshCommand
         return command;
     }
 
-    private static (double First, double Second)? Both(double[]? values) => values is [var first, var second] ? (first, second) : null;
+    private static (double First, double Second)? Both((double? First, double? Second)? values) =>
+        values is ({ } first, { } second) ? (first, second) : null;
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using GearBlanks.Cli.Arguments;
 using GearBlanks.Cli.Output;
 using GearBlanks.Verbs;
 using GearBlanks.Verbs.Json;
@@ -17,7 +18,7 @@ internal static class NewCommand
 
     public static Command Make(Terminal console)
     {
-        var file = new Argument<string>("FILE") { Description = "The job file to write; it must not exist yet." };
+        var file = new FileArgument("FILE", "The job file to write; it must not exist yet.");
         var command = new Command("new", About) { file };
         command.SetAction(parsed => console.Show(
             NewVerb.Run(parsed.GetValue(file)!), parsed.GetValue(SharedOptions.Json),

@@ -1,4 +1,7 @@
 using System.CommandLine;
+using GearBlanks.Cli.Arguments;
+using GearBlanks.Curves.Fitting;
+using GearBlanks.Teeth;
 using GearBlanks.Verbs;
 
 namespace GearBlanks.Cli.Commands;
@@ -6,59 +9,64 @@ namespace GearBlanks.Cli.Commands;
 /// <summary>Options that several verbs take.</summary>
 internal static class SharedOptions
 {
+    private const double MillimetresInAnInch = 25.4;
+    private const double DegreesInARadian = 180 / Math.PI;
+    private const double Far = 100_000;
+
+    public static NumberRange Size { get; } = new(0, Far, "mm", IsAbove: true);
+
+    public static NumberRange SizeOrNone { get; } = new(0, Far, "mm");
+
+    public static NumberRange Shift { get; } = new(GearRanges.LeastShift, GearRanges.GreatestShift);
+
     public static Option<bool> Json { get; } = new("--json")
     {
         Description = "Print one JSON object on standard output and nothing else.",
+        Arity = ArgumentArity.Zero,
         Recursive = true,
     };
 
-    public static Option<double?> Module { get; } =
-        NumberOption.Length("--module", "MM", "Module. Either this or --diametral-pitch.");
+    public static Option<double?> Module { get; } = new OneWord<double?>(
+        "--module", "MM", "Module. Either this or --diametral-pitch.",
+        WordReaders.Length(new(GearRanges.LeastModule, GearRanges.GreatestModule, "mm")));
 
-    public static Option<double?> DiametralPitch { get; } =
-        NumberOption.Number("--diametral-pitch", "PER-INCH", "Diametral pitch, teeth per inch.", positive: true);
+    public static Option<double?> DiametralPitch { get; } = new OneWord<double?>(
+        "--diametral-pitch", "PER-INCH", "Diametral pitch, teeth per inch.",
+        WordReaders.Number(new(MillimetresInAnInch / GearRanges.GreatestModule, MillimetresInAnInch / GearRanges.LeastModule, "per inch")));
 
-    public static Option<double?> PressureAngle { get; } =
-        NumberOption.Number("--pressure-angle", "DEG", "Pressure angle, degrees. [default: the rack's, 20]", positive: true);
+    public static Option<double?> PressureAngle { get; } = new OneWord<double?>(
+        "--pressure-angle", "DEG", "Pressure angle, degrees. [default: the rack's, 20]",
+        WordReaders.Number(new(Math.Round(GearRanges.LeastPressureAngle * DegreesInARadian), Math.Round(GearRanges.GreatestPressureAngle * DegreesInARadian), "degrees")));
 
-    public static Option<string?> Rack { get; } = new("--rack")
-    {
-        HelpName = "NAME",
-        Description = "Rack profile: iso-53-a, iso-53-b, iso-53-c, iso-53-d, ansi-b6-1, ansi-b6-7 or your own file in racks/. [default: proportions of iso-53-a]",
-    };
+    public static Option<string?> Rack { get; } = new OneWord<string?>(
+        "--rack", "NAME",
+        "Rack profile: iso-53-a, iso-53-b, iso-53-c, iso-53-d, ansi-b6-1, ansi-b6-7 or your own file in racks/. [default: proportions of iso-53-a]",
+        word => new(word));
 
-    public static Option<double?> Tolerance { get; } =
-        NumberOption.Length("--tolerance", "MM", "Greatest distance between the written pieces and the exact outline. [default: 0.001]");
+    public static Option<double?> Tolerance { get; } = new OneWord<double?>(
+        "--tolerance", "MM", "Greatest distance between the written pieces and the exact outline. [default: 0.001]",
+        WordReaders.Length(new(OutputOptions.LeastTolerance, OutputOptions.GreatestTolerance, "mm")));
 
-    public static Option<string> DxfVersion { get; } = Choice("--dxf-version", "Version of DXF files.", "r2000", "r12");
+    public static Option<Files.Dxf.DxfVersion> DxfVersion { get; } = Choice(
+        "--dxf-version", "Version of DXF files.", ("r2000", Files.Dxf.DxfVersion.R2000), ("r12", Files.Dxf.DxfVersion.R12));
 
-    public static Option<string> Pieces { get; } = Choice("--pieces", "What outlines are written as.", "arcs", "chords");
+    public static Option<Pieces> Pieces { get; } = Choice(
+        "--pieces", "What outlines are written as.", ("arcs", Curves.Fitting.Pieces.Arcs), ("chords", Curves.Fitting.Pieces.Chords));
+
+    public static NumberRange Thinning { get; } = new(0, 10, "mm");
 
     /// <summary>An option with a few allowed words, the first of them the default.</summary>
-    public static Option<string> Choice(string name, string description, params string[] words)
-    {
-        var option = new Option<string>(name)
+    public static Option<T> Choice<T>(string name, string description, params (string Word, T Meaning)[] choices) =>
+        new OneWord<T>(
+            name, string.Join('|', choices.Select(choice => choice.Word)), $"{description} [default: {choices[0].Word}]", WordReaders.Choice(choices))
         {
-            HelpName = string.Join('|', words),
-            Description = description,
-            DefaultValueFactory = _ => words[0],
+            // Help would show the meaning, not the word.
+            DefaultValueFactory = _ => choices[0].Meaning,
         };
-        option.Validators.Add(result =>
-        {
-            string? value = result.GetValueOrDefault<string>();
-            if (value is not null && !words.Contains(value))
-            {
-                result.AddError($"{name}: \"{value}\" is not known; allowed: {string.Join(", ", words)}");
-            }
-        });
-        return option;
-    }
 
     public static GearNumbers GearNumbers(ParseResult parsed) => new(
         parsed.GetValue(Module), parsed.GetValue(DiametralPitch), parsed.GetValue(PressureAngle), parsed.GetValue(Rack));
 
     public static OutputOptions Output(ParseResult parsed) => new(
-        parsed.GetValue(DxfVersion) == "r12" ? Files.Dxf.DxfVersion.R12 : Files.Dxf.DxfVersion.R2000,
-        parsed.GetValue(Tolerance) ?? OutputOptions.DefaultTolerance,
-        parsed.GetValue(Pieces) == "chords" ? Curves.Fitting.Pieces.Chords : Curves.Fitting.Pieces.Arcs);
+        parsed.GetValue(DxfVersion), parsed.GetValue(Tolerance) ?? OutputOptions.DefaultTolerance, parsed.GetValue(Pieces));
 }

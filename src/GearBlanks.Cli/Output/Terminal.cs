@@ -70,6 +70,13 @@ internal sealed class Terminal(TextWriter output, TextWriter error)
         return ExitCode.WrongInput;
     }
 
+    /// <summary>Tells that standard output takes no more.</summary>
+    public int FailToWrite(IOException e)
+    {
+        error.WriteLine($"gearblanks failed: its output could not be written: {e.Message}");
+        return ExitCode.ProgramFailed;
+    }
+
     /// <summary>Tells that the program itself failed.</summary>
     public int Fail(Exception e)
     {

@@ -18,6 +18,16 @@ public static class JobReader
         return TextFile.Read(file, problems) is { } text ? Parse(text, file) : problems.InOrder();
     }
 
+    /// <summary>Reads a job file's text only, so that what was read can be told from what stands there later.</summary>
+    /// <param name="file">File name, as the user gave it.</param>
+    /// <returns>The text, or why it cannot be had.</returns>
+    public static Outcome<JobText> ReadText(string file)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        var problems = new ProblemList();
+        return TextFile.Read(file, problems) is { } text ? new JobText(file, text) : problems.InOrder();
+    }
+
     /// <summary>Reads a job from its text.</summary>
     /// <param name="text">The text of a job file.</param>
     /// <param name="file">The name that problems give as its file; profiles are looked for beside it.</param>

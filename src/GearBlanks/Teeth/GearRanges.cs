@@ -37,19 +37,19 @@ public static class GearRanges
     internal static void Require(GearData data)
     {
         Require("Tooth count", data.Teeth, LeastTeeth, MostTeeth);
-        Require("Module, mm", data.Module, LeastModule, GreatestModule);
+        Require("Module, mm,", data.Module, LeastModule, GreatestModule);
         Require("Profile shift coefficient", data.ProfileShift, LeastShift, GreatestShift);
         Require(
-            "Pressure angle, degrees", data.Rack.PressureAngle * DegreesInARadian,
+            "Pressure angle, degrees,", data.Rack.PressureAngle * DegreesInARadian,
             LeastPressureAngle * DegreesInARadian, GreatestPressureAngle * DegreesInARadian);
-        Require("Addendum of the rack, modules", data.Rack.Addendum, 0.1, 5);
-        Require("Dedendum of the rack, modules", data.Rack.Dedendum, 0.1, 5);
-        Require("Fillet radius of the rack, modules", data.Rack.FilletRadius, 0, 5);
-        Require("Dedendum allowance of the rack, mm", data.Rack.DedendumAllowance, 0, data.Module);
-        Require("Thinning, mm", data.Thinning, 0, data.Module * Math.PI / 2);
+        Require("Addendum of the rack, modules,", data.Rack.Addendum, 0.1, 5);
+        Require("Dedendum of the rack, modules,", data.Rack.Dedendum, 0.1, 5);
+        Require("Fillet radius of the rack, modules,", data.Rack.FilletRadius, 0, 5);
+        Require("Dedendum allowance of the rack, mm,", data.Rack.DedendumAllowance, 0, data.Module);
+        Require("Thinning, mm,", data.Thinning, 0, data.Module * Math.PI / 2);
         if (data.TipDiameter is { } tip)
         {
-            Require("Tip diameter, mm", tip, 0, 2 * data.ReferenceDiameter + (10 * data.Module));
+            Require("Tip diameter, mm,", tip, 0, 2 * data.ReferenceDiameter + (10 * data.Module));
         }
     }
 
@@ -58,7 +58,7 @@ public static class GearRanges
         if (!(value >= least - Rounding && value <= greatest + Rounding))
         {
             throw new GearGeometryException(
-                "out-of-range", $"{what}: outside what can be made", value, value > greatest ? greatest : least,
+                "out-of-range", $"{what} is outside what can be made", value, value > greatest ? greatest : least,
                 FormattableString.Invariant($"use {Math.Ceiling(least * Shown) / Shown:0.####} to {Math.Floor(greatest * Shown) / Shown:0.####}"));
         }
     }

@@ -1,0 +1,60 @@
+using System.Globalization;
+using GearBlanks.Files.Keys;
+
+namespace GearBlanks.Cli.Arguments;
+
+/// <summary>Readers of single words, the same in every culture.</summary>
+internal static class WordReaders
+{
+    private static readonly string[] NotFinite = ["nan", "inf", "infinity"];
+
+    public static Func<string, Reading<int>> WholeNumber(int least, int most)
+    {
+        var range = new NumberRange(least, most);
+        return word =>
+            int.TryParse(word, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int value) ? new(value, range.Judge(value))
+            : Decimal(word).Value is { } number ? new(0, double.IsInteger(number) ? range.Judge(number) : new("This is not a whole number", "a whole number " + range.InWords))
+            : new(0, new(ComplaintOf(word), "a whole number " + range.InWords));
+    }
+
+    public static Func<string, Reading<double?>> Number(NumberRange range) => word => Judged(Decimal(word), range);
+
+    /// <summary>A number of mm, or text with its unit such as "1/4 in".</summary>
+    public static Func<string, Reading<double?>> Length(NumberRange range) => word =>
+    {
+        Reading<double?> plain = Decimal(word);
+        if (plain.Complaint is null || !IsWithUnit(word))
+        {
+            return Judged(plain, range);
+        }
+
+        (double? value, string? complaint) = Quantity.Length(word);
+        return complaint is null ? Judged(new(value), range) : new(null, new(complaint, range.InWords + ", or text with its unit (mm, in, thou) such as \"1/4 in\""));
+    };
+
+    public static Func<string, Reading<T>> Choice<T>(params (string Word, T Meaning)[] choices) => word =>
+    {
+        int at = Array.FindIndex(choices, choice => choice.Word == word);
+        string[] words = [.. choices.Select(choice => choice.Word)];
+        return at >= 0 ? new(choices[at].Meaning) : new(default, new("This is none of the choices", string.Join(", ", words), Nearest.To(word, words)));
+    };
+
+    public static Reading<string> Text(string word) => new(word);
+
+    private static Reading<double?> Decimal(string word) =>
+        Files.Numbers.TryParse(word, out double value) ? new(value == 0 ? 0 : value) : new(null, new(ComplaintOf(word), null));
+
+    private static Reading<double?> Judged(Reading<double?> reading, NumberRange range) => reading.Complaint is { } complaint
+        ? new(null, complaint with { Allowed = range.InWords })
+        : new(reading.Value, range.Judge(reading.Value!.Value));
+
+    private static bool IsWithUnit(string word) => (char.IsLetter(word.LastOrDefault()) || word.Contains('/', StringComparison.Ordinal)) && !IsNotFinite(word);
+
+    private static bool IsNotFinite(string word) => NotFinite.Contains(word.TrimStart('-', '+'), StringComparer.OrdinalIgnoreCase)
+        || double.TryParse(word, NumberStyles.Float, CultureInfo.InvariantCulture, out _);
+
+    private static string ComplaintOf(string word) =>
+        IsNotFinite(word) ? "This is not a finite number"
+        : word.Contains(',', StringComparison.Ordinal) ? "This is not a number: write a decimal point, not a comma"
+        : "This is not a number";
+}

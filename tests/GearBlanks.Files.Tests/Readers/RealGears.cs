@@ -1,0 +1,41 @@
+using GearBlanks.Blanks;
+using GearBlanks.Curves.Fitting;
+using GearBlanks.Cutting;
+using GearBlanks.Files.Profiles;
+using GearBlanks.Files.Tests.Jobs;
+using GearBlanks.Mechanisms;
+using GearBlanks.Teeth;
+using GearBlanks.Verbs;
+
+namespace GearBlanks.Files.Tests.Readers;
+
+/// <summary>Real gears as they are cut, with words and lettering; none too large for LibreCAD's paper.</summary>
+public static class RealGears
+{
+    private const double Tolerance = 0.001;
+    private static readonly Place Here = new("tests", 0, 0);
+
+    /// <summary>Every gear of the tide dial, and gears at the ends of what is made.</summary>
+    public static IReadOnlyDictionary<string, Drawing> All { get; } = Dial()
+        .Append(Single("undercut", new GearData(8, 1, Rack)))
+        .Append(Single("pointed", new GearData(10, 1, Rack, 0.9)))
+        .Append(Single("small", new GearData(23, 0.3, Rack)))
+        .Append(Single("large", new GearData(31, 3, Rack, -0.2)))
+        .ToDictionary(gear => gear.Name, gear => gear.Drawing);
+
+    private static BasicRack Rack => ProfileFinder.BuiltIn.Rack(DefaultNames.Rack, Here).Value!;
+
+    private static Machine Machine => ProfileFinder.BuiltIn.Machine(DefaultNames.Machine, Here).Value!;
+
+    private static IEnumerable<(string Name, Drawing Drawing)> Dial()
+    {
+        MechanismReport report = CheckVerb.Run(Path.Combine(Repository.Root, "profiles", "jobs", "tide-dial.toml")).Value!;
+        return report.Mechanism.Gears.Select(gear => (gear.Name, Draw(gear.Blank)));
+    }
+
+    private static (string Name, Drawing Drawing) Single(string name, GearData data) =>
+        (name, Draw(new Blank(name, ExternalGear.Create(data), 2, 1.5, null, [], true, false, "")));
+
+    private static Drawing Draw(Blank blank) =>
+        PartDrawing.Of(PartBuilder.Build(blank), Machine.LayerNames, Tolerance, Pieces.Arcs, [blank.Name, "nominal, kerf not compensated"]);
+}
