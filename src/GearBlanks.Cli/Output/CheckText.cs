@@ -66,11 +66,12 @@ internal static class CheckText
             return;
         }
 
-        Table hands = Tables.Make("hand", "one turn", "error ppm", "one degree out after");
+        Table hands = Tables.Make("hand", "sense", "one turn", "error ppm", "one degree out after");
         foreach (HandReport hand in report.Hands)
         {
             hands.AddRow(
                 Markup.Escape(hand.Hand.Name),
+                hand.Speed is { } speed ? speed.IsPositive ? "as the drive" : "against it" : "-",
                 hand.Timing is { } timing ? Period(timing.Period.ToDouble()) : "-",
                 hand.Timing is { } error ? Tables.Figure(error.ErrorPpm, 2) : "-",
                 hand.Timing is null ? "-" : hand.Timing.SecondsToOneDegree is { } seconds ? Words.Time(seconds) : "never");

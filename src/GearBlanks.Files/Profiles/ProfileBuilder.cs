@@ -48,6 +48,7 @@ internal static class ProfileBuilder
             HoleDiameter = Limit(file, "hole-diameter"),
             ScrewRoom = Limit(file, "screw-room"),
             DistanceDisagreement = Limit(file, "distance-disagreement"),
+            BacklashMiss = Limit(file, "backlash-miss"),
             DistanceSpread = Limit(file, "distance-spread"),
             FaceOverlap = Limit(file, "face-overlap"),
             HandError = Limit(file, "hand-error"),

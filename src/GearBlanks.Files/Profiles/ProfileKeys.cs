@@ -58,6 +58,7 @@ internal static class ProfileKeys
     public static readonly KeyTable Limits = new("", "Limits of findings, in limits/. Every table must be there; a bound that is left out never bites.",
     [
         In(Backlash),
+        In(Limit("backlash-miss", "Difference between the backlash a mesh has and the one it is designed for, in modules.")),
         In(Limit("contact-ratio", "Transverse contact ratio.")),
         In(Limit("tip-clearance", "Clearance of a tip circle from the mate's root circle, in modules.")),
         In(Limit("fillet-clearance", "Room between the mate's tip corner and the fillet, in modules.")),

@@ -9,6 +9,9 @@ public sealed record Limits
     /// <summary>Circumferential backlash at the working circle, in modules.</summary>
     public required Limit Backlash { get; init; }
 
+    /// <summary>Difference between the backlash a mesh has and the one it is designed for, in modules, without sign.</summary>
+    public required Limit BacklashMiss { get; init; }
+
     /// <summary>Backlash that a mesh is designed for where the job does not say, in modules.</summary>
     public required double WantedBacklash { get; init; }
 

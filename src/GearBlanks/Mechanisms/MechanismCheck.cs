@@ -34,6 +34,12 @@ public static class MechanismCheck
             yield return finding;
         }
 
+        double miss = mesh.Pair.CircumferentialBacklash - mesh.WantedBacklash;
+        yield return Check.Of(
+            "backlash-miss", place, Math.Abs(miss), limits.BacklashMiss.Times(mesh.Pair.First.Module), "mm",
+            $"Difference between the backlash {Words.Mm(mesh.Pair.CircumferentialBacklash)} and the wanted {Words.Mm(mesh.WantedBacklash)}",
+            _ => PairCheck.BacklashAdvice(mesh.Pair, mesh.First.Name, mesh.WantedBacklash));
+
         if (mesh.MeasuredDistance is { } measured)
         {
             yield return Check.Of(

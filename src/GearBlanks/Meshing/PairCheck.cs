@@ -41,7 +41,8 @@ public static class PairCheck
         }
     }
 
-    private static string BacklashAdvice(GearPair pair, string firstName, double wanted)
+    /// <summary>What to change so that a pair has a backlash, mm: the distance or the first gear's profile shift, each worked out.</summary>
+    internal static string BacklashAdvice(GearPair pair, string firstName, double wanted)
     {
         double shift = (pair.CircumferentialBacklash - wanted) * (pair.First.Teeth + pair.Second.Teeth)
             / (4 * pair.CentreDistance * Math.Tan(pair.First.PressureAngle));

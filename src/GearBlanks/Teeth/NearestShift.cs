@@ -5,16 +5,21 @@ internal static class NearestShift
 {
     private const double Step = 0.01;
 
-    /// <summary>A piece of advice, or null where no profile shift in the range helps.</summary>
-    public static string? Advice(GearData data)
+    /// <summary>A piece of advice, or null where no profile shift in the range helps. A pointed tooth exists, but is advised only where nothing else does.</summary>
+    public static string? Advice(GearData data) =>
+        (Find(data, form => form.TipRadius == form.NominalTipRadius) ?? Find(data, _ => true)) is { } shift
+            ? FormattableString.Invariant($"the nearest profile shift that works is {shift:+0.00;-0.00;0.00}")
+            : null;
+
+    private static double? Find(GearData data, Predicate<ToothForm> suits)
     {
         for (int i = 1; i <= (GearRanges.GreatestShift - GearRanges.LeastShift) / Step; i++)
         {
             foreach (double x in (double[])[Nearby(data, i), Nearby(data, -i)])
             {
-                if (x is >= GearRanges.LeastShift and <= GearRanges.GreatestShift && Exists(data with { ProfileShift = x }))
+                if (x is >= GearRanges.LeastShift and <= GearRanges.GreatestShift && Exists(data with { ProfileShift = x }, suits))
                 {
-                    return FormattableString.Invariant($"the nearest profile shift that works is {x:+0.00;-0.00;0.00}");
+                    return x;
                 }
             }
         }
@@ -26,12 +31,11 @@ internal static class NearestShift
     private static double Nearby(GearData data, int steps) =>
         Math.Round((steps > 0 ? Math.Floor(data.ProfileShift / Step) : Math.Ceiling(data.ProfileShift / Step)) + steps) / 100;
 
-    private static bool Exists(GearData data)
+    private static bool Exists(GearData data, Predicate<ToothForm> suits)
     {
         try
         {
-            _ = ToothForm.Of(data);
-            return true;
+            return suits(ToothForm.Of(data));
         }
         catch (GearGeometryException)
         {

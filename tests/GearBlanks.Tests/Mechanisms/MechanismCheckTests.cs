@@ -140,6 +140,7 @@ public sealed class MechanismCheckTests
             HoleDiameter = None,
             ScrewRoom = None,
             DistanceDisagreement = None,
+            BacklashMiss = new Limit(null, null, 0.04, null, "test"),
             DistanceSpread = new Limit(null, null, 0.02, 0.1, "test"),
             FaceOverlap = None,
             HandError = None,
