@@ -73,7 +73,7 @@ public static class CutVerb
     {
         Drawing drawing = PartDrawing.Of(
             part, report.Mechanism.Machine.LayerNames, request.Output.Tolerance, request.Output.Pieces,
-            GearWords.Of(gear.Blank, report.Mechanism.Title, FindingsOn(gear, report), report.Verdict));
+            GearWords.Of(gear.Blank, report.Mechanism.Title, gear.Material, FindingsOn(gear, report), report.Verdict));
         string name = gear.Name.Replace(' ', '-');
         return request.Formats.Select(format => new OutputFile(
             name + FileFormats.EndingOf(format), FileFormats.Write(drawing, format, request.Output.DxfVersion)));

@@ -72,7 +72,7 @@ public static class GearVerb
         ImmutableArray<Finding> findings = [.. ToothCheck.Of(gear, "gear", limits).Concat(WallCheck.Of(blank, "gear", limits))
             .OrderByDescending(finding => finding.Level)];
         Drawing drawing = PartDrawing.Of(
-            PartBuilder.Build(blank), machine.LayerNames, request.Output.Tolerance, request.Output.Pieces, GearWords.Of(blank, null, findings, findings.Max(finding => finding.Level)));
+            PartBuilder.Build(blank), machine.LayerNames, request.Output.Tolerance, request.Output.Pieces, GearWords.Of(blank, null, null, findings, findings.Max(finding => finding.Level)));
         Outcome<WrittenFile> written = SingleFile.Write(request.Out, FileFormats.Write(drawing, format, request.Output.DxfVersion), mustBeNew: false);
         return written.Value is null
             ? written.Problems

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using GearBlanks.Blanks;
 using GearBlanks.Findings;
+using GearBlanks.Mechanisms;
 using GearBlanks.Teeth;
 
 namespace GearBlanks.Verbs;
@@ -15,9 +16,10 @@ internal static class GearWords
     /// <summary>A line an item.</summary>
     /// <param name="blank">The gear.</param>
     /// <param name="mechanism">Title of its mechanism; null where it stands alone.</param>
+    /// <param name="material">Its material; null where it is not known.</param>
     /// <param name="findings">What concerns the gear.</param>
     /// <param name="whole">The verdict on the whole mechanism: a gear that is sound in one that fails should not be cut in good faith.</param>
-    public static ImmutableArray<string> Of(Blank blank, string? mechanism, IEnumerable<Finding> findings, Level whole)
+    public static ImmutableArray<string> Of(Blank blank, string? mechanism, Material? material, IEnumerable<Finding> findings, Level whole)
     {
         ExternalGear gear = blank.Gear;
         return
@@ -27,9 +29,18 @@ internal static class GearWords
             string.Create(CultureInfo.InvariantCulture, $"z {gear.Teeth}  m {gear.Module:0.####} mm  x {gear.Data.ProfileShift:+0.####;-0.####;0}  α {gear.PressureAngle * 180 / Math.PI:0.####}°"),
             string.Create(CultureInfo.InvariantCulture, $"tip Ø {2 * gear.TipRadius:0.000} mm"),
             string.Create(CultureInfo.InvariantCulture, $"root Ø {2 * gear.RootRadius:0.000} mm{Bore(blank)}"),
+            .. Sheet(blank, material),
             .. blank.IsDisc ? (string[])["turned disc: teeth are milled later"] : [],
             .. Verdict(findings, whole),
         ];
+    }
+
+    private static IEnumerable<string> Sheet(Blank blank, Material? material)
+    {
+        string thinned = blank.Gear.Data.Thinning > 0 ? string.Create(CultureInfo.InvariantCulture, $"teeth thinned {blank.Gear.Data.Thinning:0.####} mm") : "";
+        string sheet = blank.Thickness > 0 ? string.Create(CultureInfo.InvariantCulture, $"{blank.Thickness:0.###} mm {material?.Title}").TrimEnd() : "";
+        string line = string.Join("  ", new[] { sheet, thinned }.Where(text => text.Length > 0));
+        return line.Length > 0 ? [line] : [];
     }
 
     private static string Bore(Blank blank) => blank.Bore is { } bore

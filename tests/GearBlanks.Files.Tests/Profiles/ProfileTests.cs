@@ -84,11 +84,12 @@ public sealed class ProfileTests : IDisposable
         Assert.Equal((0, 0.1, null, null), Bounds(limits.TipClearance));
         Assert.Equal((0, null, null, null), Bounds(limits.FilletClearance));
         Assert.Equal((0.1, 0.25, null, null), Bounds(limits.TipThickness));
-        Assert.Equal((null, null, 0, 0.15), Bounds(limits.UndercutDepth));
+        Assert.Equal((null, null, 0.001, 0.15), Bounds(limits.UndercutDepth));
         Assert.Equal((0.5, 1.0, null, null), Bounds(limits.Wall));
         Assert.Equal((0.3, 0.5, null, null), Bounds(limits.HoleDiameter));
         Assert.Equal((0.1, 0.3, null, null), Bounds(limits.ScrewRoom));
         Assert.Equal((null, null, 0.02, 0.2), Bounds(limits.DistanceDisagreement));
+        Assert.Equal((null, null, 0.04, null), Bounds(limits.BacklashMiss));
         Assert.Equal((null, null, 0.02, 0.1), Bounds(limits.DistanceSpread));
         Assert.Equal((0.25, 0.75, null, null), Bounds(limits.FaceOverlap));
         Assert.Equal((null, null, 50, 500), Bounds(limits.HandError));
