@@ -8,7 +8,9 @@ namespace GearBlanks.Files.Tests.Cli;
 internal static class NoteReader
 {
     private const double Height = 2.5;
-    private const double Agreement = 1e-6;
+
+    // Markings are rounded to a micrometre: half of one at the first point and half at the other.
+    private const double Agreement = 0.00101;
 
     /// <summary>True where every stroke of the words is there, all moved by the same.</summary>
     public static bool Says(string dxf, string words)
