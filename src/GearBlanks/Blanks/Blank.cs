@@ -34,9 +34,10 @@ public sealed record Blank
         Lettering = lettering;
         if (LeastWall() is { Width: <= 0 } wall)
         {
+            double lacking = Math.Ceiling(-wall.Width * 1000) / 1000;
             throw new GearGeometryException(
                 "holes-cross", $"The {wall.Between} of {name} touch or overlap; wall between them, mm", wall.Width, 0,
-                $"move or shrink one of them by more than {Words.Mm(Math.Ceiling(-wall.Width * 1000) / 1000)}");
+                $"move a hole by more than {Words.Mm(lacking)}, or make its diameter smaller by more than {Words.Mm(2 * lacking)}");
         }
     }
 

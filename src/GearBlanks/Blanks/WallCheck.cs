@@ -19,11 +19,18 @@ public static class WallCheck
 
         yield return Check.Of(
             "wall", place, wall.Width, limits.Wall.Times(blank.Thickness), "mm", $"Least wall, between {wall.Between},",
-            bound => $"Move or shrink one of them by {Words.Mm(Math.Ceiling((bound - wall.Width) * 100) / 100)}, or use thinner sheet.");
+            bound => Advice(bound - wall.Width));
 
         (string name, Circle least) = blank.NamedHoles().MinBy(hole => hole.Circle.Radius);
         yield return Check.Of(
             "hole-diameter", place, least.Diameter, limits.HoleDiameter.Times(blank.Thickness), "mm", $"Diameter of the {name}",
             bound => $"Drill it instead of cutting it, or make it at least {Words.Mm(Math.Ceiling(bound * 100) / 100)}.");
+    }
+
+    // A diameter gives half of what is taken off it to each side. Rounded up, but not for the last bits of a double.
+    private static string Advice(double exactly)
+    {
+        double lacking = Math.Ceiling((exactly * 100) - 1e-8) / 100;
+        return $"Move a hole by {Words.Mm(lacking)}, make its diameter smaller by {Words.Mm(2 * lacking)}, or use thinner sheet.";
     }
 }

@@ -15,11 +15,12 @@ public static class Check
         string name, string place, double figure, Limit limit, string unit, string what, Func<double, string?> advice)
     {
         (Level level, double? bound) = limit.Judge(figure);
-        string message = $"{what} is {Words.Figure(figure, unit)}{Against(level, figure, bound, unit)}.";
+        string message = level == Level.Ok
+            ? $"{what} is {Words.Figure(figure, unit)}."
+            : $"{what} is {Words.FigureBeside(bound!.Value, figure, unit)}{Against(level, figure, bound.Value, unit)}.";
         return new Finding(name, place, level, figure, bound, unit, limit.Source, message, level == Level.Ok ? null : advice(limit.Comfortable(figure)));
     }
 
-    private static string Against(Level level, double figure, double? bound, string unit) => level == Level.Ok
-        ? ""
-        : $", {(figure < bound ? "below" : "above")} the {(level == Level.Fails ? "limit" : "comfortable")} {Words.Figure(bound!.Value, unit)}";
+    private static string Against(Level level, double figure, double bound, string unit) =>
+        $", {(figure < bound ? "below" : "above")} the {(level == Level.Fails ? "limit" : "comfortable")} {Words.Figure(bound, unit)}";
 }

@@ -5,6 +5,9 @@ namespace GearBlanks.Findings;
 /// <summary>Numbers in sentences for people: the same in every culture.</summary>
 public static class Words
 {
+    // Finer than the rounding that a limit allows.
+    private const int MostDecimals = 10;
+
     /// <summary>A figure to three decimals (more where it is small, zero only where it is zero but for rounding) with its unit.</summary>
     public static string Figure(double value, string unit)
     {
@@ -17,6 +20,18 @@ public static class Words
         string digits = Math.Abs(value) is > 0 and < 0.01 ? "0.######" : "0.###";
         string number = value.ToString(digits, CultureInfo.InvariantCulture);
         return (number == "-0" ? "0" : number) + (unit.Length == 0 ? "" : " " + unit);
+    }
+
+    /// <summary>A figure to as many decimals as tell it from the other one, so that nothing reads as beyond itself.</summary>
+    internal static string FigureBeside(double other, double value, string unit)
+    {
+        string words = Figure(value, unit);
+        for (int decimals = 4; decimals <= MostDecimals && words == Figure(other, unit); decimals++)
+        {
+            words = value.ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture) + (unit.Length == 0 ? "" : " " + unit);
+        }
+
+        return words;
     }
 
     /// <summary>A length, mm.</summary>

@@ -41,12 +41,14 @@ public sealed class Resolver
         Machine? machine = Take(_profiles.Machine(defaults.Machine ?? DefaultNames.Machine, defaults.Place));
         ImmutableDictionary<string, Axis> axes = AxisPlacer.Place(_job.Axes);
         ImmutableDictionary<string, GearPlan> plans = Plans(axes);
-        if (limits is null || machine is null || _problems.Count > 0)
+        if (limits is null || machine is null)
         {
             return null;
         }
 
-        ImmutableArray<MeshPlan> meshPlans = [.. _job.Meshes.Select(mesh => MeshPlan.Of(mesh, plans, defaults, limits))];
+        ImmutableArray<MeshPlan> meshPlans = [.. _job.Meshes
+            .Where(mesh => plans.ContainsKey(mesh.First) && plans.ContainsKey(mesh.Second))
+            .Select(mesh => MeshPlan.Of(mesh, plans, defaults, limits))];
         ImmutableDictionary<string, double> thinning = Thinning.Of(plans.Values, meshPlans);
         ImmutableDictionary<string, MountedGear> gears = plans
             .Select(plan => (plan.Key, Gear: Try(plan.Value.Place, "teeth", () => plan.Value.Mount(thinning[plan.Key]))))
@@ -98,9 +100,12 @@ public sealed class Resolver
         JobDefaults defaults = _job.Defaults;
         double? module = Need(gear.Module ?? defaults.Module, gear, "module");
         double? thickness = Need(gear.Thickness ?? defaults.Thickness, gear, "thickness");
-        BasicRack? rack = Cached(_racks, gear.Rack ?? defaults.Rack ?? DefaultNames.Rack, gear.Place, _profiles.Rack);
+        BasicRack? rack = Cached(
+            _racks, gear.Rack ?? defaults.Rack ?? DefaultNames.Rack, gear.Rack is null ? defaults.Place : gear.Place, _profiles.Rack);
         string? materialName = gear.Material ?? defaults.Material;
-        Material? material = materialName is null ? null : Cached(_materials, materialName, gear.Place, _profiles.Material);
+        Material? material = materialName is null
+            ? null
+            : Cached(_materials, materialName, gear.Material is null ? defaults.Place : gear.Place, _profiles.Material);
         if (module is { } m && thickness is { } t && rack is not null)
         {
             plans[gear.Name] = new GearPlan(gear, defaults, sandwich.Name, axis, m, t, rack, material, bottom);

@@ -10,7 +10,7 @@ public sealed record HandTiming(Fraction Period, Fraction WantedPeriod)
     private const int DegreesInATurn = 360;
 
     /// <summary>Error of the period, parts per million: positive where the hand is slow.</summary>
-    public double ErrorPpm => ((Period - WantedPeriod) / WantedPeriod * 1_000_000).ToDouble();
+    public double ErrorPpm => ((Period - WantedPeriod) / WantedPeriod * 1_000_000).Nearest();
 
     /// <summary>Time until the hand is one degree from where it should be, seconds; null where it never is.</summary>
     public double? SecondsToOneDegree
@@ -18,7 +18,7 @@ public sealed record HandTiming(Fraction Period, Fraction WantedPeriod)
         get
         {
             Fraction drift = (1 / Period) - (1 / WantedPeriod);
-            return drift.IsZero ? null : (1 / (drift.Abs() * DegreesInATurn)).ToDouble();
+            return drift.IsZero ? null : (1 / (drift.Abs() * DegreesInATurn)).Nearest();
         }
     }
 }

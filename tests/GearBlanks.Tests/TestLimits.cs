@@ -1,0 +1,35 @@
+using GearBlanks.Findings;
+
+namespace GearBlanks.Tests;
+
+/// <summary>Limits to judge by in tests: round figures in the way of common practice, no source.</summary>
+internal static class TestLimits
+{
+    public static Limits Common { get; } = new()
+    {
+        Name = "tests",
+        Backlash = Between(0, 0.02, 0.12, 0.3),
+        WantedBacklash = 0.04,
+        BacklashShareOfFirst = 0.5,
+        ContactRatio = AtLeast(1, 1.2),
+        TipClearance = AtLeast(0, 0.1),
+        FilletClearance = AtLeast(0, null),
+        TipThickness = AtLeast(0.1, 0.25),
+        UndercutDepth = AtMost(0, 0.15),
+        Wall = AtLeast(0.5, 1),
+        HoleDiameter = AtLeast(0.3, 0.5),
+        ScrewRoom = AtLeast(0.1, 0.3),
+        DistanceDisagreement = AtMost(0.02, 0.2),
+        BacklashMiss = AtMost(0.04, null),
+        DistanceSpread = AtMost(0.02, 0.1),
+        FaceOverlap = AtLeast(0.25, 0.75),
+        HandError = AtMost(50, 500),
+    };
+
+    public static Limit Between(double? failsBelow, double? tightBelow, double? tightAbove, double? failsAbove) =>
+        new(failsBelow, tightBelow, tightAbove, failsAbove, "common practice, no source");
+
+    private static Limit AtLeast(double? fails, double? tight) => Between(fails, tight, null, null);
+
+    private static Limit AtMost(double? tight, double? fails) => Between(null, null, tight, fails);
+}
