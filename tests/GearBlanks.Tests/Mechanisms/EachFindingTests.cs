@@ -389,11 +389,14 @@ public sealed class EachFindingTests
 
     private static Job Driven(Job job) => job with { Drive = new JobDrive(At(5), "a", new Fraction(60)) };
 
-    private static Job Stacked(JobScrews lower, JobScrews upper, double turned) => Good
-        .WithGear("a", gear => gear with { Teeth = 30, Screws = lower })
-        .WithSandwich(
-            sandwich => sandwich.Name == "a",
-            sandwich => sandwich with { Layers = sandwich.Layers.Add(Gear("top", 31) with { Screws = upper, Turned = TestRacks.Radians(turned) }) }) with { Meshes = [] };
+    private static Job Stacked(JobScrews lower, JobScrews upper, double turned)
+    {
+        JobGear top = Gear("top", 31) with { Screws = upper, Turned = TestRacks.Radians(turned) };
+        Job job = Good
+            .WithGear("a", gear => gear with { Teeth = 30, Screws = lower })
+            .WithSandwich(sandwich => sandwich.Name == "a", sandwich => sandwich with { Layers = sandwich.Layers.Add(top) });
+        return job with { Meshes = [] };
+    }
 
     // 20 : 40 and 24 : 36 between the same two axes, the second one shifted.
     private static Job TwoMeshes(double shift) => new(
