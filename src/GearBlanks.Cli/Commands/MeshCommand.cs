@@ -22,7 +22,8 @@ internal static class MeshCommand
     public static Command Make(Terminal console)
     {
         Option<(int First, int Second)?> teeth = new TwoWords<int>(
-            "--teeth", "Z1 Z2", "Tooth counts, 4 to 1000.", WordReaders.WholeNumber(GearRanges.LeastTeeth, GearRanges.MostTeeth)) { Required = true };
+            "--teeth", "Z1 Z2", "Tooth counts, 4 to 1000.", WordReaders.WholeNumber(GearRanges.LeastTeeth, GearRanges.MostTeeth))
+        { Required = true };
         Option<(double? First, double? Second)?> shift = new TwoWords<double?>(
             "--profile-shift", "X1 X2", "Profile shift coefficients, -1 to 1.5. [default: 0 0]", WordReaders.Number(SharedOptions.Shift));
         Option<(double? First, double? Second)?> thinning = new TwoWords<double?>(
