@@ -72,7 +72,7 @@ internal static class CheckText
             hands.AddRow(
                 Markup.Escape(hand.Hand.Name),
                 hand.Speed is { } speed ? speed.IsPositive ? "as the drive" : "against it" : "-",
-                hand.Timing is { } timing ? Period(timing.Period.ToDouble()) : "-",
+                hand.Timing is { } timing ? Period(timing.PeriodSeconds) : "-",
                 hand.Timing is { } error ? Tables.Figure(error.ErrorPpm, 2) : "-",
                 hand.Timing is null ? "-" : hand.Timing.SecondsToOneDegree is { } seconds ? Words.Time(seconds) : "never");
         }

@@ -45,7 +45,7 @@ public static class CheckJson
         json.WriteString("sandwich", report.Hand.Sandwich);
         json.WriteString("speed", report.Speed is { } exact ? Exact(exact) : null);
         json.WriteString("sense", Sense(report.Speed));
-        json.WriteOptional("periodSeconds", report.Timing?.Period.ToDouble());
+        json.WriteOptional("periodSeconds", report.Timing?.PeriodSeconds);
         json.WriteNumber("wantedPeriodSeconds", report.Hand.Turn.ToDouble());
         json.WriteOptional("errorPpm", report.Timing?.ErrorPpm);
         json.WriteOptional("daysToOneDegree", report.Timing?.SecondsToOneDegree / SecondsInADay);

@@ -9,6 +9,9 @@ public sealed record HandTiming(Fraction Period, Fraction WantedPeriod)
 {
     private const int DegreesInATurn = 360;
 
+    /// <summary>Time of one turn, seconds.</summary>
+    public double PeriodSeconds => Period.Nearest();
+
     /// <summary>Error of the period, parts per million: positive where the hand is slow.</summary>
     public double ErrorPpm => ((Period - WantedPeriod) / WantedPeriod * 1_000_000).Nearest();
 
