@@ -54,14 +54,17 @@ public static class CutVerb
             return coarse;
         }
 
-        (MountedGear Gear, Part Part)[] parts = [.. report.Mechanism.Gears.Select(gear => (gear, PartBuilder.Build(gear.Blank)))];
-        List<OutputFile> files = [.. parts.SelectMany(pair => Draw(pair.Gear, pair.Part, report, request)), new OutputFile(OverviewFile, OverviewWriter.Write(report))];
+        // Parts and overview do not know of one another, so they are drawn side by side; their order stays the job's.
+        var overview = Task.Run(() => new OutputFile(OverviewFile, OverviewWriter.Write(report)));
+        (ImmutableArray<OutputFile> Files, IEnumerable<string> Remarks)[] parts =
+            [.. report.Mechanism.Gears.AsParallel().AsOrdered().Select(gear => Draw(gear, report, request))];
+        List<OutputFile> files = [.. parts.SelectMany(part => part.Files), overview.GetAwaiter().GetResult()];
         if (TakenName(files) is { } taken)
         {
             return CommandLine.Problem("--out", taken, "A gear's file would have the name of another file of the folder", "another name for the gear");
         }
 
-        ImmutableArray<string> remarks = [.. parts.SelectMany(pair => pair.Part.Remarks.Select(remark => $"{pair.Gear.Name}: {remark}"))];
+        ImmutableArray<string> remarks = [.. parts.SelectMany(part => part.Remarks)];
         Outcome<WrittenFolder> written = FolderWriter.Write(
             request.Folder, files, Manifest(request, text.Value, report, remarks), request.OverwriteEdited);
         return written.Value is { } folder
@@ -69,14 +72,16 @@ public static class CutVerb
             : written.Problems;
     }
 
-    private static IEnumerable<OutputFile> Draw(MountedGear gear, Part part, MechanismReport report, CutRequest request)
+    private static (ImmutableArray<OutputFile> Files, IEnumerable<string> Remarks) Draw(MountedGear gear, MechanismReport report, CutRequest request)
     {
+        Part part = PartBuilder.Build(gear.Blank);
         Drawing drawing = PartDrawing.Of(
             part, report.Mechanism.Machine.LayerNames, request.Output.Tolerance, request.Output.Pieces,
             GearWords.Of(gear.Blank, report.Mechanism.Title, gear.Material, FindingsOn(gear, report), report.Verdict));
         string name = gear.Name.Replace(' ', '-');
-        return request.Formats.Select(format => new OutputFile(
-            name + FileFormats.EndingOf(format), FileFormats.Write(drawing, format, request.Output.DxfVersion)));
+        ImmutableArray<OutputFile> files = [.. request.Formats.Select(format => new OutputFile(
+            name + FileFormats.EndingOf(format), FileFormats.Write(drawing, format, request.Output.DxfVersion)))];
+        return (files, part.Remarks.Select(remark => $"{gear.Name}: {remark}"));
     }
 
     // A gear's file answers for the gear, for every mesh and sandwich that it is part of, and for the axes that its meshes share.

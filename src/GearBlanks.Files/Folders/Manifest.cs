@@ -106,5 +106,5 @@ internal sealed record Manifest(ImmutableArray<ManifestFile> Files)
 /// <summary>A file as it was when it was written.</summary>
 internal sealed record ManifestFile(string Name, long Size, string Sha256)
 {
-    public static ManifestFile Of(OutputFile file) => new(file.Name, file.Content.Length, Folders.Sha256.HexOf(file.Content.Span));
+    public static ManifestFile Of(OutputFile file) => new(file.Name, file.Content.Length, file.Sha256);
 }
