@@ -7,6 +7,12 @@ internal sealed class OneWord<T> : Option<T>, IReadsWords
 {
     private readonly Func<string, Reading<T>> _read;
 
+    /// <summary>What holds where the option is not given. Not the parser's own default, which help would show as it is called in the code.</summary>
+    public T? Otherwise { get; init; }
+
+    /// <summary>The option's value on a command line.</summary>
+    public T? In(ParseResult parsed) => parsed.GetResult(this) is null ? Otherwise : parsed.GetValue(this);
+
     /// <param name="name">Its name, with dashes.</param>
     /// <param name="wordName">What help calls the word.</param>
     /// <param name="description">What help says.</param>

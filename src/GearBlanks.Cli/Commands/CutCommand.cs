@@ -23,17 +23,18 @@ internal static class CutCommand
     {
         var job = new FileArgument("JOB", "The job file.");
         Option<string> folder = new OneWord<string>("--out", "DIR", "The folder to write.", WordReaders.Text) { Required = true };
-        Option<ImmutableArray<FileFormat>> format = SharedOptions.Choice<ImmutableArray<FileFormat>>(
-            "--format", "Formats of the parts.",
+        OneWord<ImmutableArray<FileFormat>> format = SharedOptions.Choice<ImmutableArray<FileFormat>>(
+            "--format", "Formats of the parts: dxf, svg, or both with a comma between.",
             ("dxf,svg", [FileFormat.Dxf, FileFormat.Svg]), ("svg,dxf", [FileFormat.Dxf, FileFormat.Svg]), ("dxf", [FileFormat.Dxf]), ("svg", [FileFormat.Svg]));
         var overwrite = new Option<bool>("--overwrite-edited") { Description = "Overwrite files that a person has edited since.", Arity = ArgumentArity.Zero };
+        format.HelpName = "dxf,svg";
         var command = new Command("cut", About)
         {
             job, folder, format, SharedOptions.DxfVersion, SharedOptions.Tolerance, SharedOptions.Pieces, overwrite,
         };
         command.SetAction(parsed => console.Show(
             CutVerb.Run(new CutRequest(
-                parsed.GetValue(job)!, parsed.GetValue(folder)!, parsed.GetValue(format), SharedOptions.Output(parsed), parsed.GetValue(overwrite))),
+                parsed.GetValue(job)!, parsed.GetValue(folder)!, format.In(parsed), SharedOptions.Output(parsed), parsed.GetValue(overwrite))),
             parsed.GetValue(SharedOptions.Json),
             FileJson.Of, result => CutText.Write(console, result), result => ExitCode.Of(result.Report.Verdict)));
         return command;

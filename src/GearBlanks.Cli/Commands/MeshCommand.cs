@@ -30,7 +30,7 @@ internal static class MeshCommand
             "--thinning", "S1 S2", "Losses of tooth thickness (arc) on the reference circles, mm. [default: 0 0]", WordReaders.Length(SharedOptions.Thinning));
         Option<(double? First, double? Second)?> tips = new TwoWords<double?>(
             "--tip-diameter", "D1 D2", "Tip diameters, mm. [default: d + 2 (haP + x) m]", WordReaders.Length(SharedOptions.Size));
-        Option<string> rule = SharedOptions.Choice("--tip-rule", "How tip diameters follow where they are not given.", ("rack", "rack"), ("clearance", "clearance"));
+        OneWord<string> rule = SharedOptions.Choice("--tip-rule", "How tip diameters follow where they are not given.", ("rack", "rack"), ("clearance", "clearance"));
         Option<double?> distance = new OneWord<double?>("--distance", "A", "Centre distance, mm.", WordReaders.Length(SharedOptions.Size));
         Option<double?> backlash = new OneWord<double?>(
             "--backlash", "J", "Circumferential backlash that the distance is worked out for, mm.", WordReaders.Length(SharedOptions.SizeOrNone));
@@ -43,7 +43,7 @@ internal static class MeshCommand
             MeshVerb.Run(new MeshRequest(
                 SharedOptions.GearNumbers(parsed), parsed.GetValue(teeth)!.Value,
                 Both(parsed.GetValue(shift)) ?? default, Both(parsed.GetValue(thinning)) ?? default,
-                parsed.GetValue(distance), parsed.GetValue(backlash), Both(parsed.GetValue(tips)), parsed.GetValue(rule) == "clearance")),
+                parsed.GetValue(distance), parsed.GetValue(backlash), Both(parsed.GetValue(tips)), rule.In(parsed) == "clearance")),
             parsed.GetValue(SharedOptions.Json),
             MeshJson.Of, result => MeshText.Write(console, result), result => ExitCode.Of(result.Verdict)));
         return command;

@@ -47,26 +47,25 @@ internal static class SharedOptions
         "--tolerance", "MM", "Greatest distance between the written pieces and the exact outline. [default: 0.001]",
         WordReaders.Length(new(OutputOptions.LeastTolerance, OutputOptions.GreatestTolerance, "mm")));
 
-    public static Option<Files.Dxf.DxfVersion> DxfVersion { get; } = Choice(
+    public static OneWord<Files.Dxf.DxfVersion> DxfVersion { get; } = Choice(
         "--dxf-version", "Version of DXF files.", ("r2000", Files.Dxf.DxfVersion.R2000), ("r12", Files.Dxf.DxfVersion.R12));
 
-    public static Option<Pieces> Pieces { get; } = Choice(
+    public static OneWord<Pieces> Pieces { get; } = Choice(
         "--pieces", "What outlines are written as.", ("arcs", Curves.Fitting.Pieces.Arcs), ("chords", Curves.Fitting.Pieces.Chords));
 
     public static NumberRange Thinning { get; } = new(0, 10, "mm");
 
     /// <summary>An option with a few allowed words, the first of them the default.</summary>
-    public static Option<T> Choice<T>(string name, string description, params (string Word, T Meaning)[] choices) =>
+    public static OneWord<T> Choice<T>(string name, string description, params (string Word, T Meaning)[] choices) =>
         new OneWord<T>(
             name, string.Join('|', choices.Select(choice => choice.Word)), $"{description} [default: {choices[0].Word}]", WordReaders.Choice(choices))
         {
-            // Help would show the meaning, not the word.
-            DefaultValueFactory = _ => choices[0].Meaning,
+            Otherwise = choices[0].Meaning,
         };
 
     public static GearNumbers GearNumbers(ParseResult parsed) => new(
         parsed.GetValue(Module), parsed.GetValue(DiametralPitch), parsed.GetValue(PressureAngle), parsed.GetValue(Rack));
 
     public static OutputOptions Output(ParseResult parsed) => new(
-        parsed.GetValue(DxfVersion), parsed.GetValue(Tolerance) ?? OutputOptions.DefaultTolerance, parsed.GetValue(Pieces));
+        DxfVersion.In(parsed), parsed.GetValue(Tolerance) ?? OutputOptions.DefaultTolerance, Pieces.In(parsed));
 }
