@@ -74,7 +74,9 @@ public sealed class GearPairTests
                     // A corner that only grazes the form circle is on either side of it by rounding.
                     if (told is not null && seen is not null)
                     {
-                        Assert.Equal(seen.Value, told.Value, 0.002 + (0.01 * told.Value));
+                        // Where it comes nearest as it crosses the form circle, the polygons see it up to one step later.
+                        double step = 0.003 * pair.First.Module;
+                        Assert.Equal(seen.Value, told.Value, 0.002 + step + (0.01 * told.Value));
                     }
                     else
                     {
