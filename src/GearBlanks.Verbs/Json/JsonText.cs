@@ -7,7 +7,7 @@ namespace GearBlanks.Verbs.Json;
 /// <summary>Writes results as JSON: one object with its schema's name, numbers unrounded, mm and degrees. JSON.md documents the fields.</summary>
 internal static class JsonText
 {
-    private const double DegreesInARadian = 180 / Math.PI;
+    internal const double DegreesInARadian = 180 / Math.PI;
 
     private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 

@@ -7,8 +7,6 @@ namespace GearBlanks.Verbs.Json;
 /// <summary>The result of <c>mesh</c> as JSON.</summary>
 public static class MeshJson
 {
-    private const double DegreesInARadian = 180 / Math.PI;
-
     /// <summary>The whole object.</summary>
     public static string Of(MeshResult result) => JsonText.Of("gearblanks.mesh/1", json =>
     {
@@ -25,7 +23,7 @@ public static class MeshJson
         json.WriteNumber("circumferential", pair.CircumferentialBacklash);
         json.WriteNumber("normal", pair.NormalBacklash);
         json.WriteOptional("radial", pair.RadialBacklash);
-        json.WriteNumbers("angular", pair.FirstAngularBacklash * DegreesInARadian, pair.SecondAngularBacklash * DegreesInARadian);
+        json.WriteNumbers("angular", pair.FirstAngularBacklash * JsonText.DegreesInARadian, pair.SecondAngularBacklash * JsonText.DegreesInARadian);
         json.WriteEndObject();
         json.WriteNumber("contactRatio", pair.ContactRatio);
         json.WriteNumbers("tipClearance", pair.FirstTipClearance, pair.SecondTipClearance);
