@@ -4,11 +4,8 @@ using MathNet.Numerics.RootFinding;
 
 namespace GearBlanks.Teeth;
 
-/// <summary>
-/// An external spur gear as a basic rack generates it. One that exists is a gear that can exist. It is centred on the origin with a
-/// tooth's centre line on +X. Source of the sizes: ISO 21771:2007, clauses 4 and 5; from memory.
-/// </summary>
-public sealed record ExternalGear
+/// <summary>An external spur gear as a basic rack generates it.</summary>
+public sealed record ExternalGear : Gear
 {
     // A guard against a hang only: the bracketed root takes under twenty steps.
     private const int MaxSteps = 200;
@@ -19,9 +16,9 @@ public sealed record ExternalGear
     private readonly double _halfToothAtBase;
 
     private ExternalGear(GearData data, ToothForm form)
+        : base(data)
     {
         Data = data;
-        BaseRadius = form.BaseRadius;
         RootRadius = form.RootRadius;
         FormRadius = form.FormRadius;
         TipRadius = form.TipRadius;
@@ -34,44 +31,20 @@ public sealed record ExternalGear
         RootHalfAngle = form.RootHalfAngle;
     }
 
-    /// <summary>The numbers that define it.</summary>
-    public GearData Data { get; }
+    /// <inheritdoc/>
+    public override GearData Data { get; }
 
-    /// <summary>Tooth count z.</summary>
-    public int Teeth => Data.Teeth;
+    /// <inheritdoc/>
+    public override double RootRadius { get; }
 
-    /// <summary>Module m, mm.</summary>
-    public double Module => Data.Module;
+    /// <inheritdoc/>
+    public override double FormRadius { get; }
 
-    /// <summary>Pressure angle of the rack, rad.</summary>
-    public double PressureAngle => Data.Rack.PressureAngle;
+    /// <inheritdoc/>
+    public override double TipRadius { get; }
 
-    /// <summary>Radius of the reference circle, mm.</summary>
-    public double ReferenceRadius => Data.ReferenceDiameter / 2;
-
-    /// <summary>Radius of the base circle, mm.</summary>
-    public double BaseRadius { get; }
-
-    /// <summary>Radius of the root circle, mm. With a full round, the deepest point of the gap.</summary>
-    public double RootRadius { get; }
-
-    /// <summary>Radius of the form circle, where the involute begins, mm.</summary>
-    public double FormRadius { get; }
-
-    /// <summary>Radius of the tip circle as it is cut, mm: the pointed radius where the tip circle would lie beyond it.</summary>
-    public double TipRadius { get; }
-
-    /// <summary>Radius of the tip circle asked for, mm.</summary>
-    public double NominalTipRadius { get; }
-
-    /// <summary>True where the flanks meet before the tip circle asked for.</summary>
-    public bool IsPointed => TipRadius < NominalTipRadius;
-
-    /// <summary>Tooth thickness on the reference circle, thinned, mm (arc).</summary>
-    public double ToothThickness => Data.ToothThickness;
-
-    /// <summary>Tooth thickness on the tip circle, mm (arc); 0 for a pointed tooth.</summary>
-    public double TipThickness => IsPointed ? 0 : 2 * TipRadius * HalfAngleAt(TipRadius);
+    /// <inheritdoc/>
+    public override double NominalTipRadius { get; }
 
     /// <summary>Least thickness of the tooth between root and form circle, mm (arc) at its own radius.</summary>
     public double NeckThickness { get; }
@@ -103,11 +76,9 @@ public sealed record ExternalGear
         }
     }
 
-    /// <summary>
-    /// Half the angle of the tooth at a radius on the involute, rad: s / (2 r) + inv alpha - inv alpha_y.
-    /// </summary>
-    /// <param name="radius">Radius, mm, from the form to the tip circle.</param>
-    public double HalfAngleAt(double radius) =>
+    /// <inheritdoc/>
+    /// <remarks>s / (2 r) + inv alpha - inv alpha_y.</remarks>
+    public override double HalfAngleAt(double radius) =>
         _halfToothAtBase - InvoluteFunction.Inv(Math.Acos(Math.Clamp(BaseRadius / radius, 0, 1)));
 
     /// <summary>
@@ -131,8 +102,9 @@ public sealed record ExternalGear
             ? Fillet.End
             : Brent.FindRoot(t => Fillet.RadiusAt(t) - radius, Fillet.Start, Fillet.End, 1e-14 * radius, MaxSteps);
 
-    /// <summary>The exact outline, counter-clockwise, one tooth repeated; it begins at the root, clockwise of the tooth on +X.</summary>
-    public Outline Outline()
+    /// <inheritdoc/>
+    /// <remarks>One tooth repeated; it begins at the root, clockwise of the tooth on +X.</remarks>
+    public override Outline Outline()
     {
         ImmutableArray<Curve>.Builder tooth = ImmutableArray.CreateBuilder<Curve>(6);
         double tipHalf = IsPointed ? 0 : HalfAngleAt(TipRadius);

@@ -32,7 +32,7 @@ internal static class GearFigures
         Motion motion = Motion.Turn(angle).Then(Motion.Shift(gear.Axis.Position - default(Point)));
         Part part = PartBuilder.Build(Toothed(gear.Blank));
         ArcPath outside = OutlineFit.Fit(part.Outside, Tolerance).Moved(motion);
-        IEnumerable<ArcPath> holes = part.Holes.Select(hole => SvgPaths.InQuarters(hole with { Centre = motion.Apply(hole.Centre) }));
+        IEnumerable<ArcPath> holes = part.Holes.Select(hole => OutlineFit.Fit(hole, Tolerance).Moved(motion));
         Ink ink = Look.Gear(sandwich, gear.Blank.Gear.Module);
         return new Figure(
             FormattableString.Invariant($"gear {gear.Name}, z {gear.Blank.Gear.Teeth}"),
