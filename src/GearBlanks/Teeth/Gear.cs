@@ -48,8 +48,4 @@ public abstract record Gear : Toothing
     /// <summary>Half the angle of the tooth at a radius on the involute, rad.</summary>
     /// <param name="radius">Radius, mm, between the form and the tip circle.</param>
     public abstract double HalfAngleAt(double radius);
-
-    /// <summary>Builds the gear that the numbers define: a ring from <see cref="RingData"/>, else an external one.</summary>
-    /// <exception cref="GearGeometryException">No such gear exists: the exception names the case and the nearest that works.</exception>
-    public static Gear Of(GearData data) => data is RingData ring ? RingGear.Create(ring) : ExternalGear.Create(data);
 }

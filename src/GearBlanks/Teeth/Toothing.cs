@@ -30,6 +30,16 @@ public abstract record Toothing
     /// <summary>True where the flanks meet before the tip asked for.</summary>
     public abstract bool IsPointed { get; }
 
+    /// <summary>Builds the teeth that the numbers define.</summary>
+    /// <exception cref="GearGeometryException">No such teeth exist: the exception names the case and what would work.</exception>
+    public static Toothing Of(ToothData data) => data switch
+    {
+        RackBarData rack => RackBar.Create(rack),
+        RingData ring => RingGear.Create(ring),
+        GearData gear => ExternalGear.Create(gear),
+        _ => throw new ArgumentException("Teeth are external, a ring's or a rack's.", nameof(data)),
+    };
+
     /// <summary>The exact contour that the teeth belong to, counter-clockwise: a gear's or a rack's outside, the inside of a ring.</summary>
     public abstract Outline Outline();
 }
