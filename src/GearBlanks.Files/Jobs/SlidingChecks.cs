@@ -9,7 +9,7 @@ internal static class SlidingChecks
     public static void CheckLayers(Entries sandwich, ProblemList problems)
     {
         List<Entries> racks = [.. sandwich.Tables("layers").Where(IsRack)];
-        foreach (Entries layer in sandwich.Tables("layers").Where(layer => racks.Count > 0 && layer.Has("teeth")))
+        foreach (Entries layer in sandwich.Tables("layers").Where(layer => racks.Count > 0 && layer.Has("teeth") && !IsRack(layer)))
         {
             layer.Refuse(problems, "teeth", "A rack slides and a gear turns: they cannot share a sandwich", "a sandwich of its own for the rack");
         }

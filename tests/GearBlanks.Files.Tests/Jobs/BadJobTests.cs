@@ -30,7 +30,6 @@ public class BadJobTests
         { "teeth = 20", "teeth = 20\nring = false\nroot-fillet = 0.3", 19, 15, "sandwiches.layers.root-fillet", ["Only a ring"] },
         { "teeth = 20", "teeth = 20\nring = true\nrim-diameter = 30\nbore = 3", 20, 8, "sandwiches.layers.bore", ["no bore"] },
         { "teeth = 20", "teeth = 20\nback-height = 4", 18, 15, "sandwiches.layers.back-height", ["Only a rack"] },
-        { "teeth = 40", "rack-length = 40\nback-height = 4\nbore = 3", 24, 8, "sandwiches.layers.bore", ["does not take this key"] },
         { "teeth = 20", "rack-length = 40\nback-height = 4", 27, 12, "drive.sandwich", ["slides and never turns"] },
         { "position = [0, 0]\n", "", 5, 1, "axes.position", ["place of this axis is missing"] },
         { "distance = 30\n", "", 8, 1, "axes.distance", ["\"distance\" is missing", "from with distance and direction"] },
