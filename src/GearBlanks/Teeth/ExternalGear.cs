@@ -13,10 +13,8 @@ public sealed record ExternalGear : Gear
     // In modules: a sharp-cornered rack whose corner runs on the pitch line leaves a corner, not a fillet. Less than the gap an outline may have.
     private const double LeastLength = 1e-11;
 
-    private readonly double _halfToothAtBase;
-
     private ExternalGear(GearData data, ToothForm form)
-        : base(data)
+        : base(data, form.Sides, form.Tip)
     {
         Data = data;
         RootRadius = form.RootRadius;
@@ -25,7 +23,6 @@ public sealed record ExternalGear : Gear
         NominalTipRadius = form.NominalTipRadius;
         Undercut = form.Undercut;
         NeckThickness = form.NeckThickness;
-        _halfToothAtBase = form.HalfToothAtBase;
         Fillet = form.Fillet;
         Flank = form.Flank;
         RootHalfAngle = form.RootHalfAngle;
@@ -55,7 +52,7 @@ public sealed record ExternalGear : Gear
     /// <summary>The fillet at the clockwise side of the tooth on +X, from the root circle outward.</summary>
     public Trochoid Fillet { get; }
 
-    /// <summary>The flank at the clockwise side of the tooth on +X, from the form circle outward.</summary>
+    /// <summary>The flank at the clockwise side of the tooth on +X, from the form circle to where the nominal involute ends.</summary>
     public Involute Flank { get; }
 
     /// <summary>Half the angle of the root circle's piece in one gap, rad; 0 for a full round.</summary>
@@ -76,26 +73,6 @@ public sealed record ExternalGear : Gear
         }
     }
 
-    /// <inheritdoc/>
-    /// <remarks>s / (2 r) + inv alpha - inv alpha_y.</remarks>
-    public override double HalfAngleAt(double radius) =>
-        _halfToothAtBase - InvoluteFunction.Inv(Math.Acos(Math.Clamp(BaseRadius / radius, 0, 1)));
-
-    /// <summary>
-    /// Angle of the clockwise side of the tooth on +X, flank or fillet, at a radius, rad: negative where the side lies clockwise of +X.
-    /// </summary>
-    /// <param name="radius">Radius, mm; below the root circle the fillet's first point answers.</param>
-    public double SideAngleAt(double radius)
-    {
-        if (radius >= FormRadius)
-        {
-            return -HalfAngleAt(radius);
-        }
-
-        double normal = radius <= Fillet.RadiusAt(Fillet.Start) ? Fillet.Start : FilletNormalAt(radius);
-        return Fillet.PolarAngleAt(normal) + RootHalfAngle - (Math.PI / Teeth);
-    }
-
     /// <summary>The fillet's parameter at a radius between root and form circle, mm.</summary>
     internal double FilletNormalAt(double radius) =>
         Fillet.RadiusAt(Fillet.End) <= radius
@@ -103,12 +80,19 @@ public sealed record ExternalGear : Gear
             : Brent.FindRoot(t => Fillet.RadiusAt(t) - radius, Fillet.Start, Fillet.End, 1e-14 * radius, MaxSteps);
 
     /// <inheritdoc/>
+    private protected override double FilletAngleAt(double radius)
+    {
+        double normal = radius <= Fillet.RadiusAt(Fillet.Start) ? Fillet.Start : FilletNormalAt(radius);
+        return Fillet.PolarAngleAt(normal) + RootHalfAngle - (Math.PI / Teeth);
+    }
+
+    /// <inheritdoc/>
     /// <remarks>One tooth repeated; it begins at the root, clockwise of the tooth on +X.</remarks>
     public override Outline Outline()
     {
         ImmutableArray<Curve>.Builder tooth = ImmutableArray.CreateBuilder<Curve>(6);
-        double tipHalf = IsPointed ? 0 : HalfAngleAt(TipRadius);
-        Curve[] rising = Fillet.Length < LeastLength * Module ? [Flank] : [Fillet, Flank];
+        double tipHalf = Tip.LandHalfAngle;
+        Curve[] rising = Fillet.Length < LeastLength * Module ? [Flank, .. Tip.Side()] : [Fillet, Flank, .. Tip.Side()];
         tooth.AddRange(rising);
         if (tipHalf > 0)
         {

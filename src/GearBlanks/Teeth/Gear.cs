@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace GearBlanks.Teeth;
 
 /// <summary>
@@ -6,8 +8,12 @@ namespace GearBlanks.Teeth;
 /// </summary>
 public abstract record Gear : Toothing
 {
-    private protected Gear(GearData data)
+    private readonly ToothFlank _flank;
+
+    private protected Gear(GearData data, ToothFlank flank, GearTip tip)
     {
+        _flank = flank;
+        Tip = tip;
         ReferenceRadius = data.ReferenceDiameter / 2;
         BaseRadius = ReferenceRadius * Math.Cos(data.Rack.PressureAngle);
     }
@@ -36,16 +42,37 @@ public abstract record Gear : Toothing
     /// <summary>Radius of the tip circle asked for, mm.</summary>
     public abstract double NominalTipRadius { get; }
 
-    /// <summary>Radius where the involute ends at the tip, mm: the tip circle's where nothing is taken off its corner.</summary>
-    public double TipFormRadius => TipRadius;
+    /// <summary>
+    /// Radius where the nominal involute ends at the tip, mm: where relief, round or chamfer starts, else the tip circle's. Under light load a relieved piece
+    /// does not touch, so contact ratios by this radius are on the safe side.
+    /// </summary>
+    public double TipFormRadius => Tip.FormRadius;
 
     /// <inheritdoc/>
     public override bool IsPointed => TipRadius != NominalTipRadius;
 
     /// <inheritdoc/>
-    public override double TipThickness => IsPointed ? 0 : 2 * TipRadius * HalfAngleAt(TipRadius);
+    public override double TipThickness => 2 * TipRadius * Tip.LandHalfAngle;
 
-    /// <summary>Half the angle of the tooth at a radius on the involute, rad.</summary>
+    /// <summary>What others touch first at the tip, from the flank to the land.</summary>
+    internal ImmutableArray<TipCorner> TipCorners => Tip.Corners;
+
+    private protected GearTip Tip { get; }
+
+    /// <summary>
+    /// Half the angle of the tooth between its nominal involutes at a radius, rad: s / (2 r) + inv alpha - inv alpha_y, of a ring
+    /// s / (2 r) - inv alpha + inv alpha_y.
+    /// </summary>
     /// <param name="radius">Radius, mm, between the form and the tip circle.</param>
-    public abstract double HalfAngleAt(double radius);
+    public double HalfAngleAt(double radius) => _flank.HalfAngleAt(radius);
+
+    /// <summary>
+    /// Angle of the clockwise side of the tooth on +X at a radius, rad, as it is cut: fillet, flank, relief, chamfer or round; negative where it lies
+    /// clockwise of +X.
+    /// </summary>
+    /// <param name="radius">Radius, mm. Beyond the root circle the fillet's first point answers; beyond the tip circle a round or chamfer answers for it, a sharp flank goes on.</param>
+    public double SideAngleAt(double radius) => _flank.Nearer(FormRadius, radius) ? FilletAngleAt(radius) : -Tip.HalfAngleAt(radius);
+
+    /// <summary>The same below the form circle.</summary>
+    private protected abstract double FilletAngleAt(double radius);
 }

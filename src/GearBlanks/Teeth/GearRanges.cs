@@ -70,6 +70,23 @@ public static class GearRanges
         Require("Fillet radius of the rack, modules,", data.Rack.FilletRadius, 0, 5);
         Require("Dedendum allowance of the rack, mm,", data.Rack.DedendumAllowance, 0, data.Module);
         Require("Thinning, mm,", data.Thinning, 0, data.Module * Math.PI / 2);
+        if (data.Tip is { } tip)
+        {
+            RequireTip(tip, data.Module);
+        }
+    }
+
+    private static void RequireTip(TipForm tip, double module)
+    {
+        Require("Tip round radius, mm,", tip.Round, 0, 5 * module);
+        Require("Tip chamfer, mm,", tip.Chamfer, 0, 5 * module);
+        Require("Tip relief, mm,", tip.Relief?.Amount ?? 0, 0, module / 2);
+        Require("Start of the tip relief, mm,", tip.Relief?.Start ?? 0, -5 * module, (2 * MostTeeth * module) + (10 * module));
+        if (tip.Round > 0 && tip.Chamfer > 0)
+        {
+            throw new GearGeometryException(
+                "tip-round-and-chamfer", "A tip corner is rounded or chamfered, not both; chamfer, mm", tip.Chamfer, 0, "leave out the round or the chamfer");
+        }
     }
 
     private static void Require(string what, double value, double least, double greatest)

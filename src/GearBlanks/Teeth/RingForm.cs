@@ -35,6 +35,10 @@ internal sealed record RingForm
 
     public Circle RootFillet { get; private set; }
 
+    public ToothFlank Sides => new(BaseRadius, -HalfToothAtBase, -1);
+
+    public GearTip Tip { get; private set; } = null!;
+
     // A ring's gap is an external tooth: half its angle at the base circle.
     private double HalfGapAtBase => (Math.PI / _data.Teeth) - HalfToothAtBase;
 
@@ -45,6 +49,7 @@ internal sealed record RingForm
         form.FindTip();
         form.FindFillet();
         form.RequireFlank();
+        form.Tip = GearTip.Of(form.Sides, form.FormRadius, form.TipRadius, data);
         return form;
     }
 

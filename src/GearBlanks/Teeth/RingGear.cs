@@ -9,10 +9,8 @@ namespace GearBlanks.Teeth;
 /// </summary>
 public sealed record RingGear : Gear
 {
-    private readonly double _halfToothAtBase;
-
     private RingGear(RingData data, RingForm form)
-        : base(data)
+        : base(data, form.Sides, form.Tip)
     {
         Data = data;
         RootRadius = form.RootRadius;
@@ -20,7 +18,7 @@ public sealed record RingGear : Gear
         TipRadius = form.TipRadius;
         NominalTipRadius = form.NominalTipRadius;
         RootFillet = form.RootFillet;
-        _halfToothAtBase = form.HalfToothAtBase;
+        Flank = form.Sides.Side(form.FormRadius, form.Tip.FormRadius);
     }
 
     /// <inheritdoc/>
@@ -44,6 +42,9 @@ public sealed record RingGear : Gear
     /// <summary>Outer radius of the rim, mm.</summary>
     public double RimRadius => Data.RimDiameter / 2;
 
+    /// <summary>The flank at the clockwise side of the tooth on +X, from the form circle inward to where the nominal involute ends.</summary>
+    public Involute Flank { get; }
+
     /// <summary>The round at the clockwise side of the tooth on +X; of radius 0 for a sharp corner.</summary>
     internal Circle RootFillet { get; }
 
@@ -56,29 +57,32 @@ public sealed record RingGear : Gear
     }
 
     /// <inheritdoc/>
-    /// <remarks>s / (2 r) - inv alpha + inv alpha_y.</remarks>
-    public override double HalfAngleAt(double radius) =>
-        _halfToothAtBase + InvoluteFunction.Inv(Math.Acos(Math.Clamp(BaseRadius / radius, 0, 1)));
+    private protected override double FilletAngleAt(double radius)
+    {
+        double centre = RootFillet.Centre.Radius;
+        double outward = Math.Min(radius, RootRadius) - centre;
+        double square = (RootFilletRadius - outward) * (RootFilletRadius + outward) / (4 * (centre + outward) * centre);
+        return RootFillet.Centre.Angle + (2 * Math.Asin(Math.Sqrt(Math.Max(0, square))));
+    }
 
     /// <inheritdoc/>
     /// <remarks>The inside of the ring, one tooth repeated; it begins at the root, clockwise of the tooth on +X.</remarks>
     public override Outline Outline()
     {
-        var flank = new Involute(
-            BaseRadius, Involute.RollAt(BaseRadius, FormRadius), Involute.RollAt(BaseRadius, TipRadius), Motion.MirrorInX.Then(Motion.Turn(-_halfToothAtBase)));
         var rising = new List<Curve>();
         double rootEnd = -HalfAngleAt(RootRadius);
         if (RootFilletRadius > 0)
         {
             rootEnd = (RootFillet.Centre - default(Point)).Angle;
-            double contact = (flank.StartPoint - RootFillet.Centre).Angle;
+            double contact = (Flank.StartPoint - RootFillet.Centre).Angle;
             rising.Add(new Arc(RootFillet.Centre, RootFilletRadius, rootEnd, contact - rootEnd));
         }
 
-        rising.Add(flank);
+        rising.Add(Flank);
+        rising.AddRange(Tip.Side());
         ImmutableArray<Curve>.Builder tooth = ImmutableArray.CreateBuilder<Curve>(6);
         tooth.AddRange(rising);
-        double tipHalf = IsPointed ? 0 : HalfAngleAt(TipRadius);
+        double tipHalf = Tip.LandHalfAngle;
         if (tipHalf > 0)
         {
             tooth.Add(new Arc(default, TipRadius, -tipHalf, 2 * tipHalf));

@@ -9,6 +9,9 @@ namespace GearBlanks.Teeth;
 /// </param>
 public abstract record ToothData(double Module, BasicRack Rack, double ProfileShift, double Thinning)
 {
+    /// <summary>What is taken off the tips; null for plain corners.</summary>
+    public TipForm? Tip { get; init; }
+
     /// <summary>Generating profile shift coefficient xE = x - thinning / (2 m tan alpha) (ISO 21771:2007, clause 8; from memory).</summary>
     public double GeneratingShift => ProfileShift - (Thinning / (2 * Module * Math.Tan(Rack.PressureAngle)));
 
