@@ -1,4 +1,5 @@
 using GearBlanks.Meshing;
+using GearBlanks.Teeth;
 using GearBlanks.Verbs;
 using Spectre.Console;
 
