@@ -8,6 +8,7 @@ using GearBlanks.Files.Jobs;
 using GearBlanks.Files.Svg;
 using GearBlanks.Findings;
 using GearBlanks.Mechanisms;
+using GearBlanks.Teeth;
 
 namespace GearBlanks.Verbs;
 
@@ -120,7 +121,7 @@ public static class CutVerb
 
     private static string Numbers(Blank blank) => string.Create(
         CultureInfo.InvariantCulture,
-        $"z {blank.Gear.Teeth}, m {blank.Gear.Module:R} mm, rack {blank.Gear.Data.Rack.Name}, x {blank.Gear.Data.ProfileShift:R}, thinning {blank.Gear.Data.Thinning:R} mm, tip diameter {2 * blank.Gear.NominalTipRadius:R} mm");
+        $"z {blank.Gear.Teeth}, m {blank.Gear.Module:R} mm, rack {blank.Gear.Data.Rack.Name}, x {blank.Gear.Data.ProfileShift:R}, thinning {blank.Gear.Data.Thinning:R} mm, tip diameter {2 * ((Gear)blank.Gear).NominalTipRadius:R} mm");
 
     private static ImmutableArray<string> Cautions(Mechanism mechanism) =>
     [

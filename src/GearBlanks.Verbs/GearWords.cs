@@ -21,10 +21,11 @@ internal static class GearWords
     /// <param name="whole">The verdict on the whole mechanism: a gear that is sound in one that fails should not be cut in good faith.</param>
     public static ImmutableArray<string> Of(Blank blank, string? mechanism, Material? material, IEnumerable<Finding> findings, Level whole)
     {
-        ExternalGear gear = blank.Gear;
+        var gear = (ExternalGear)blank.Gear;
         return
         [
             mechanism is null ? blank.Name : $"{mechanism}: {blank.Name}",
+            .. blank.PartNumber is { } number ? (string[])[$"part {number}"] : [],
             Nominal,
             string.Create(CultureInfo.InvariantCulture, $"z {gear.Teeth}  m {gear.Module:0.####} mm  x {gear.Data.ProfileShift:+0.####;-0.####;0}  α {gear.PressureAngle * 180 / Math.PI:0.####}°"),
             string.Create(CultureInfo.InvariantCulture, $"tip Ø {2 * gear.TipRadius:0.000} mm"),
@@ -43,8 +44,8 @@ internal static class GearWords
         return line.Length > 0 ? [line] : [];
     }
 
-    private static string Bore(Blank blank) => blank.Bore is { } bore
-        ? string.Create(CultureInfo.InvariantCulture, $"  bore Ø {bore:0.###} mm")
+    private static string Bore(Blank blank) => blank.Cutouts.Bore is { } bore
+        ? $"  bore {bore.Words}"
         : "";
 
     private static IEnumerable<string> Verdict(IEnumerable<Finding> findings, Level whole)

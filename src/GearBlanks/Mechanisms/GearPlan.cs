@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using GearBlanks.Blanks;
 using GearBlanks.Blanks.Lettering;
@@ -16,27 +17,24 @@ internal sealed record GearPlan(
     /// <summary>Thinning that the job gives, mm; null where the meshes decide.</summary>
     public double? GivenThinning => Job.Thinning ?? Defaults.Thinning;
 
+    // A tooth that is named is marked whatever the defaults say.
+    private ImmutableArray<int> MarkedTeeth => Job.MarkTeeth ?? (Job.Mark ?? Defaults.Mark ?? true ? [1] : []);
+
     public GearData Data(double thinning) => new(Job.Teeth, Module, Rack, Job.ProfileShift, thinning, Job.TipDiameter);
 
     /// <exception cref="GearGeometryException">The gear cannot exist.</exception>
     public MountedGear Mount(double thinning)
     {
-        var blank = new Blank(
-            Name,
-            ExternalGear.Create(Data(thinning)),
-            Thickness,
-            (Job.Bore ?? Defaults.Bore) is > 0 and var bore ? bore : null,
-            Job.Screws is { } screws
-                ? new ScrewCircle(screws.Count, screws.CircleDiameter, screws.HoleDiameter, screws.HeadDiameter, screws.StartAngle)
-                : null,
-            Job.Holes,
-            Job.IsDisc,
-            Job.Mark ?? Defaults.Mark ?? true,
-            Job.Lettering ?? Defaults.Lettering ?? true ? Words() : "");
+        var blank = new Blank(Name, ExternalGear.Create(Data(thinning)), Thickness, new CutoutsPlan(Job, Defaults).Cutouts(), MarkedTeeth)
+        {
+            IsDisc = Job.IsDisc,
+            Lettering = Job.Lettering ?? Defaults.Lettering ?? true ? Words() : "",
+            PartNumber = Job.PartNumber,
+        };
         return new MountedGear(blank, Material, Sandwich, Axis, Job.Turned, Bottom);
     }
 
     private string Words() => string.Create(
         CultureInfo.InvariantCulture,
-        $"{Name}{LetteringLayout.Break}z {Job.Teeth} m {Module:0.####}{LetteringLayout.Break}x {Job.ProfileShift:+0.###;-0.###;0} α {Rack.PressureAngle * 180 / Math.PI:0.##}°");
+        $"{(Job.PartNumber is { } number ? number + LetteringLayout.Break : "")}{Name}{LetteringLayout.Break}z {Job.Teeth} m {Module:0.####}{LetteringLayout.Break}x {Job.ProfileShift:+0.###;-0.###;0} α {Rack.PressureAngle * 180 / Math.PI:0.##}°");
 }

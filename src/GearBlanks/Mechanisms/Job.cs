@@ -48,7 +48,11 @@ public sealed record JobDefaults(
     double? Thinning,
     double? Backlash,
     bool? Lettering,
-    bool? Mark);
+    bool? Mark)
+{
+    /// <summary>What makes the bores other than round; null for round ones.</summary>
+    public JobBoreShape? BoreShape { get; init; }
+}
 
 /// <summary>Where a spindle stands: at a position, or from another axis by distance and direction.</summary>
 /// <param name="Place">The table.</param>
@@ -111,7 +115,20 @@ public sealed record JobGear(
     double Turned,
     bool IsDisc,
     bool? Lettering,
-    bool? Mark) : JobLayer(Place);
+    bool? Mark) : JobLayer(Place)
+{
+    /// <summary>What makes its bore other than round; null for the default's, or for a round one where it has a bore of its own.</summary>
+    public JobBoreShape? BoreShape { get; init; }
+
+    /// <summary>Its crossings; null for none.</summary>
+    public JobCrossings? Crossings { get; init; }
+
+    /// <summary>Teeth that carry a clocking mark, counted from 1 on +X counter-clockwise; null for the first, where there is a mark.</summary>
+    public ImmutableArray<int>? MarkTeeth { get; init; }
+
+    /// <summary>Its part number; null for none.</summary>
+    public string? PartNumber { get; init; }
+}
 
 /// <summary>Screws of one gear, evenly spaced on a circle.</summary>
 /// <param name="Place">The table.</param>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using GearBlanks.Findings;
 using GearBlanks.Meshing;
+using GearBlanks.Teeth;
 
 namespace GearBlanks.Mechanisms;
 
@@ -21,12 +22,12 @@ internal sealed record MeshPlan(JobMesh Job, GearPlan First, GearPlan Second, do
             job.ShareOfFirst ?? limits.BacklashShareOfFirst);
     }
 
-    /// <exception cref="Teeth.GearGeometryException">The gears cannot mesh at this distance.</exception>
+    /// <exception cref="GearGeometryException">The gears cannot mesh at this distance.</exception>
     public Mesh Mesh(ImmutableDictionary<string, MountedGear> gears)
     {
         MountedGear first = gears[Job.First];
         MountedGear second = gears[Job.Second];
         return new Mesh(
-            Job.Name, first, second, GearPair.At(first.Blank.Gear, second.Blank.Gear, Distance), DrawnDistance, Job.MeasuredDistance, WantedBacklash);
+            Job.Name, first, second, GearPair.At((ExternalGear)first.Blank.Gear, (ExternalGear)second.Blank.Gear, Distance), DrawnDistance, Job.MeasuredDistance, WantedBacklash);
     }
 }
