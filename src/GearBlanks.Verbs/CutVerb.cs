@@ -8,6 +8,7 @@ using GearBlanks.Files.Jobs;
 using GearBlanks.Files.Svg;
 using GearBlanks.Findings;
 using GearBlanks.Mechanisms;
+using GearBlanks.Teeth;
 
 namespace GearBlanks.Verbs;
 
@@ -120,7 +121,15 @@ public static class CutVerb
 
     private static string Numbers(Blank blank) => string.Create(
         CultureInfo.InvariantCulture,
-        $"z {blank.Gear.Teeth}, m {blank.Gear.Module:R} mm, rack {blank.Gear.Data.Rack.Name}, x {blank.Gear.Data.ProfileShift:R}, thinning {blank.Gear.Data.Thinning:R} mm, tip diameter {2 * blank.Gear.NominalTipRadius:R} mm");
+        $"z {blank.Gear.Teeth}, m {blank.Gear.Module:R} mm, rack {blank.Gear.Data.Rack.Name}, x {blank.Gear.Data.ProfileShift:R}, thinning {blank.Gear.Data.Thinning:R} mm, {Tip(blank.Gear)}");
+
+    private static string Tip(Toothing teeth) => teeth switch
+    {
+        RackBar rack => string.Create(CultureInfo.InvariantCulture, $"length {rack.Length:R} mm, tip height {rack.TipHeight:R} mm, back {rack.Data.BackHeight:R} mm"),
+        RingGear ring => string.Create(CultureInfo.InvariantCulture, $"tip diameter {2 * ring.NominalTipRadius:R} mm, ring, rim diameter {2 * ring.RimRadius:R} mm, root fillet {ring.RootFilletRadius:R} mm"),
+        Gear gear => string.Create(CultureInfo.InvariantCulture, $"tip diameter {2 * gear.NominalTipRadius:R} mm"),
+        _ => "",
+    };
 
     private static ImmutableArray<string> Cautions(Mechanism mechanism) =>
     [

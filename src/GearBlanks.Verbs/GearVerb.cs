@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using GearBlanks.Blanks;
+using GearBlanks.Blanks.Bores;
 using GearBlanks.Cutting;
 using GearBlanks.Files.Folders;
 using GearBlanks.Files.Profiles;
@@ -68,8 +69,8 @@ public static class GearVerb
         string name = string.Create(CultureInfo.InvariantCulture, $"{GearWords.KindOf(gear)} z {gear.Teeth} m {gear.Module:0.####}");
 
         // The sheet's thickness is not known here, so a wall fails only where nothing is left of it.
-        var blank = new Blank(name, (ExternalGear)gear, 0, request.Bore, null, [], false, false, "");
-        ImmutableArray<Finding> findings = [.. ToothCheck.Of((ExternalGear)gear, "gear", limits).Concat(WallCheck.Of(blank, "gear", limits))
+        var blank = new Blank(name, gear, 0, new Cutouts { Bore = request.Bore is { } bore ? new RoundBore(bore) : null }, []);
+        ImmutableArray<Finding> findings = [.. ToothCheck.Of(gear, "gear", limits).Concat(WallCheck.Of(blank, "gear", limits))
             .OrderByDescending(finding => finding.Level)];
         Drawing drawing = PartDrawing.Of(
             PartBuilder.Build(blank), machine.LayerNames, request.Output.Tolerance, request.Output.Pieces, GearWords.Of(blank, null, null, findings, findings.Max(finding => finding.Level)));

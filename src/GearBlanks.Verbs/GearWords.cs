@@ -33,6 +33,7 @@ internal static class GearWords
         return
         [
             mechanism is null ? blank.Name : $"{mechanism}: {blank.Name}",
+            .. blank.PartNumber is { } number ? (string[])[$"part {number}"] : [],
             Nominal,
             string.Create(CultureInfo.InvariantCulture, $"z {gear.Teeth}  m {gear.Module:0.####} mm  x {gear.Data.ProfileShift:+0.####;-0.####;0}  α {gear.PressureAngle * 180 / Math.PI:0.####}°"),
             .. Sizes(blank),
@@ -66,8 +67,8 @@ internal static class GearWords
         return line.Length > 0 ? [line] : [];
     }
 
-    private static string Bore(Blank blank) => blank.Bore is { } bore
-        ? string.Create(CultureInfo.InvariantCulture, $"  bore Ø {bore:0.###} mm")
+    private static string Bore(Blank blank) => blank.Cutouts.Bore is { } bore
+        ? $"  bore {bore.Words}"
         : "";
 
     private static IEnumerable<string> Verdict(IEnumerable<Finding> findings, Level whole)

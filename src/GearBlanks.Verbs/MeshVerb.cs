@@ -14,6 +14,8 @@ namespace GearBlanks.Verbs;
 /// <param name="Thinning">Losses of tooth thickness on the reference circles, mm.</param>
 /// <param name="Distance">Centre distance, mm; null to work it out.</param>
 /// <param name="Backlash">Circumferential backlash that the distance is worked out for, mm; null for none at all.</param>
+/// <param name="IsRing">True where the second gear is a ring.</param>
+/// <param name="RootFillet">Radius of the round between the ring's flank and root circle, mm; null for the rack's.</param>
 /// <param name="TipDiameters">Tip diameters, mm; null for the rule's.</param>
 /// <param name="UsesClearanceRule">True for ha1 = (1 + y - x2) m and ha2 = (1 + y - x1) m.</param>
 public sealed record MeshRequest(
@@ -23,6 +25,8 @@ public sealed record MeshRequest(
     (double First, double Second) Thinning,
     double? Distance,
     double? Backlash,
+    bool IsRing,
+    double? RootFillet,
     (double First, double Second)? TipDiameters,
     bool UsesClearanceRule);
 
@@ -69,6 +73,11 @@ public static class MeshVerb
             yield return CommandLine.Problem("--distance", null, "Both --distance and --backlash are given; each decides the other", "one of the two")[0];
         }
 
+        if (request.RootFillet is not null && !request.IsRing)
+        {
+            yield return CommandLine.Problem("--root-fillet", null, "Only a ring has this", "this option together with --ring")[0];
+        }
+
         if (request.TipDiameters is not null && request.UsesClearanceRule)
         {
             yield return CommandLine.Problem("--tip-diameter", null, "Both --tip-diameter and --tip-rule are given", "one of the two")[0];
@@ -79,8 +88,7 @@ public static class MeshVerb
     {
         var first = new GearData(
             request.Teeth.First, choice.Module, choice.Rack, request.ProfileShift.First, request.Thinning.First, request.TipDiameters?.First);
-        var second = new GearData(
-            request.Teeth.Second, choice.Module, choice.Rack, request.ProfileShift.Second, request.Thinning.Second, request.TipDiameters?.Second);
+        GearData second = SecondOf(request, choice);
         double distance = DistanceOf(request, Made(first, FirstName), Made(second, SecondName));
         if (request.UsesClearanceRule)
         {
@@ -90,12 +98,25 @@ public static class MeshVerb
         return GearPair.At(Made(first, FirstName), Made(second, SecondName), distance);
     }
 
+    private static GearData SecondOf(MeshRequest request, RackChoice choice)
+    {
+        var gear = new GearData(
+            request.Teeth.Second, choice.Module, choice.Rack, request.ProfileShift.Second, request.Thinning.Second, request.TipDiameters?.Second);
+
+        // No rim is asked for: its size does not matter to the mesh.
+        return request.IsRing
+            ? new RingData(
+                gear.Teeth, gear.Module, gear.Rack, (2 * gear.ReferenceDiameter) + (20 * gear.Module), request.RootFillet,
+                gear.ProfileShift, gear.Thinning, gear.TipDiameter)
+            : gear;
+    }
+
     // Two gears stand on one command line: a shape that cannot exist says which it is.
-    private static ExternalGear Made(GearData data, string name)
+    private static Toothing Made(GearData data, string name)
     {
         try
         {
-            return ExternalGear.Create(data);
+            return Toothing.Of(data);
         }
         catch (GearGeometryException e)
         {
@@ -103,26 +124,27 @@ public static class MeshVerb
         }
     }
 
-    private static double DistanceOf(MeshRequest request, ExternalGear first, ExternalGear second) =>
+    private static double DistanceOf(MeshRequest request, Toothing first, Toothing second) =>
         request.Distance
         ?? (request.Backlash is { } backlash ? GearPair.DistanceFor(first, second, backlash) : GearPair.ZeroBacklashDistance(first, second))
         ?? throw new GearGeometryException(
-            "no-closed-distance", "The teeth are so thin that no centre distance is without backlash; sum of profile shifts",
-            request.ProfileShift.First + request.ProfileShift.Second, LeastShiftSum(first, second), "give --distance, or a greater profile shift");
+            "no-closed-distance", $"The teeth are so {(request.IsRing ? "thick" : "thin")} that no centre distance is without backlash; sum of profile shifts",
+            request.ProfileShift.First + request.ProfileShift.Second, ClosingShiftSum(first, second),
+            $"give --distance, or a {(request.IsRing ? "smaller" : "greater")} profile shift");
 
-    // Where the involute of the working angle without backlash, inv alpha + 2 (xE1 + xE2) tan alpha / (z1 + z2), comes to 0.
-    private static double LeastShiftSum(ExternalGear first, ExternalGear second)
+    // Where the involute of the working angle without backlash, inv alpha + 2 (xE1 + xE2) tan alpha / (z1 + z2), comes to 0; a ring's teeth count negative.
+    private static double ClosingShiftSum(Toothing first, Toothing second)
     {
         double tangent = Math.Tan(first.PressureAngle);
         return ((first.Data.Thinning + second.Data.Thinning) / (2 * first.Module * tangent))
-            - (InvoluteFunction.Inv(first.PressureAngle) * (first.Teeth + second.Teeth) / (2 * tangent));
+            - (InvoluteFunction.Inv(first.PressureAngle) * (first.Teeth + (second is RingGear ? -second.Teeth : second.Teeth)) / (2 * tangent));
     }
 
     private static MeshResult Judge(GearPair pair, Limits limits, double? backlash)
     {
         double wanted = backlash ?? limits.WantedBacklash * pair.First.Module;
-        IEnumerable<Finding> findings = ToothCheck.Of((ExternalGear)pair.First, FirstName, limits)
-            .Concat(ToothCheck.Of((ExternalGear)pair.Second, SecondName, limits))
+        IEnumerable<Finding> findings = ToothCheck.Of(pair.First, FirstName, limits)
+            .Concat(ToothCheck.Of(pair.Second, SecondName, limits))
             .Concat(PairCheck.Of(pair, FirstName, SecondName, "mesh", limits, wanted));
         return new MeshResult(pair, [.. findings.OrderByDescending(finding => finding.Level)]);
     }

@@ -18,6 +18,7 @@ internal static class TestLimits
         UndercutDepth = AtMost(0, 0.15),
         Wall = AtLeast(0.5, 1),
         HoleDiameter = AtLeast(0.3, 0.5),
+        ArmWidth = AtLeast(0.5, 1.5),
         ScrewRoom = AtLeast(0.1, 0.3),
         DistanceDisagreement = AtMost(0.02, 0.2),
         BacklashMiss = AtMost(0.04, null),

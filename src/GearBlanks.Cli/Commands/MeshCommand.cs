@@ -17,6 +17,7 @@ internal static class MeshCommand
         Examples:
           gearblanks mesh --module 0.8 --teeth 13 87 --profile-shift 0.3 -0.3 --thinning 0.016 0.016 --distance 40
           gearblanks mesh --module 1 --teeth 20 40 --backlash 0.04
+          gearblanks mesh --module 1 --teeth 18 54 --ring --distance 18
         """;
 
     public static Command Make(Terminal console)
@@ -34,16 +35,19 @@ internal static class MeshCommand
         Option<double?> distance = new OneWord<double?>("--distance", "A", "Centre distance, mm.", WordReaders.Length(SharedOptions.Size));
         Option<double?> backlash = new OneWord<double?>(
             "--backlash", "J", "Circumferential backlash that the distance is worked out for, mm.", WordReaders.Length(SharedOptions.SizeOrNone));
+        var ring = new Option<bool>("--ring") { Description = "The second gear is a ring.", Arity = ArgumentArity.Zero };
+        Option<double?> fillet = new OneWord<double?>(
+            "--root-fillet", "R", "Radius of the round between the ring's flank and root circle, mm. [default: the rack's]", WordReaders.Length(SharedOptions.SizeOrNone));
         var command = new Command("mesh", About)
         {
             SharedOptions.Module, SharedOptions.DiametralPitch, teeth, shift, SharedOptions.PressureAngle, SharedOptions.Rack,
-            distance, backlash, tips, rule, thinning,
+            ring, fillet, distance, backlash, tips, rule, thinning,
         };
         command.SetAction(parsed => console.Show(
             MeshVerb.Run(new MeshRequest(
                 SharedOptions.GearNumbers(parsed), parsed.GetValue(teeth)!.Value,
                 Both(parsed.GetValue(shift)) ?? default, Both(parsed.GetValue(thinning)) ?? default,
-                parsed.GetValue(distance), parsed.GetValue(backlash), Both(parsed.GetValue(tips)), rule.In(parsed) == "clearance")),
+                parsed.GetValue(distance), parsed.GetValue(backlash), parsed.GetValue(ring), parsed.GetValue(fillet), Both(parsed.GetValue(tips)), rule.In(parsed) == "clearance")),
             parsed.GetValue(SharedOptions.Json),
             MeshJson.Of, result => MeshText.Write(console, result), result => ExitCode.Of(result.Verdict)));
         return command;

@@ -27,7 +27,7 @@ internal static class MeshText
         Add("clearance of tip 1 from root 2, mm", pair.FirstTipClearance, 4);
         Add("clearance of tip 2 from root 1, mm", pair.SecondTipClearance, 4);
         console.Say(table);
-        foreach (Table sizes in GearText.Sizes([("gear 1", pair.First, pair.FirstWorkingRadius), ("gear 2", pair.Second, pair.SecondWorkingRadius)]))
+        foreach (Table sizes in GearText.Sizes([("gear 1", pair.First, pair.FirstWorkingRadius), (pair.Second is RingGear ? "gear 2, ring" : "gear 2", pair.Second, pair.SecondWorkingRadius)]))
         {
             console.Say(sizes);
         }

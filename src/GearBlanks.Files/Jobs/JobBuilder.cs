@@ -1,6 +1,7 @@
 using GearBlanks.Curves;
 using GearBlanks.Files.Keys;
 using GearBlanks.Mechanisms;
+using GearBlanks.Teeth;
 
 namespace GearBlanks.Files.Jobs;
 
@@ -84,9 +85,19 @@ internal static class JobBuilder
         gear.Number("turned") ?? 0,
         gear.Text("form") == "disc",
         gear.Flag("lettering"),
-        gear.Flag("mark"),
-        gear.Flag("ring") == true ? new JobRing(gear.Number("rim-diameter")!.Value, gear.Number("root-fillet")) : null,
-        gear.Number("rack-length") is { } length ? new JobRackBar(length, gear.Number("back-height")!.Value) : null);
+        gear.Flag("mark"))
+    {
+        Ring = gear.Flag("ring") == true ? new JobRing(gear.Number("rim-diameter")!.Value, gear.Number("root-fillet")) : null,
+        RackBar = gear.Number("rack-length") is { } length ? new JobRackBar(length, gear.Number("back-height")!.Value) : null,
+        Tip = Tip(gear),
+    };
+
+    private static TipForm? Tip(Entries gear) => gear.Has("tip-round") || gear.Has("tip-chamfer") || gear.Has("tip-relief")
+        ? new TipForm(gear.Number("tip-round") ?? 0, gear.Number("tip-chamfer") ?? 0, gear.Table("tip-relief") is { } relief ? Relief(relief) : null)
+        : null;
+
+    private static TipRelief Relief(Entries relief) =>
+        new(relief.Number("amount")!.Value, relief.Number("start-height") ?? relief.Number("start-diameter")!.Value);
 
     private static JobScrews Screws(Entries screws) => new(
         screws.Place, screws.Count("count")!.Value, screws.Number("circle")!.Value, screws.Number("hole")!.Value,

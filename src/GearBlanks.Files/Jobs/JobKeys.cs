@@ -76,6 +76,13 @@ internal static class JobKeys
         new Key("angle", KeyKind.Angle, "Angle of its centre, counter-clockwise from +X; 0 where left out.").From(-360, 360),
     ]);
 
+    public static readonly KeyTable TipRelief = new("sandwiches.layers.tip-relief", "Linear tip relief: nothing at its start, the whole amount at the tip circle.",
+    [
+        new Key("amount", KeyKind.Length, "What is taken off the flank at the tip circle, square to the flank.").Above(0, 100).Required(),
+        new Key("start-diameter", KeyKind.Length, "Diameter where it starts; every gear's relief needs it.").Above(0, Far),
+        new Key("start-height", KeyKind.Length, "Height over the reference line where a rack's relief starts.").From(-1000, 1000),
+    ]);
+
     public static readonly KeyTable Layers = new("sandwiches.layers",
         "One layer, bottom first: a gear, which has `teeth`; a straight rack, which has `rack-length`; or a washer, which has `washer` and nothing else.",
     [
@@ -90,6 +97,9 @@ internal static class JobKeys
         new Key("turned", KeyKind.Angle, "How far the gear is turned against its sandwich; of a rack the direction of its reference line, its teeth to the left; 0 where left out.").From(-360, 360),
         new("form", KeyKind.Choice, "`disc` for a plain turned disc of the tip diameter, whose teeth are milled later.") { Choices = ["toothed", "disc"] },
         Lettering, Mark,
+        new Key("tip-round", KeyKind.Length, "Radius of the round between flank and tip circle; 0 where left out.").From(0, 1000),
+        new Key("tip-chamfer", KeyKind.Length, "Height of the chamfer at the tips, along the radius; 0 where left out. Not together with `tip-round`.").From(0, 1000),
+        new("tip-relief", KeyKind.Table, "What is taken off the flanks towards the tips.") { Of = TipRelief },
         new("ring", KeyKind.Flag, "Whether it is a ring gear, whose teeth point inward; false where left out."),
         new Key("rim-diameter", KeyKind.Length, "Outer diameter of a ring's rim; every ring needs it.").Above(0, Far),
         new Key("root-fillet", KeyKind.Length, "Radius of the round between a ring's flank and its root circle; the rack's fillet radius where left out.").From(0, 1000),

@@ -13,6 +13,7 @@ internal static class ToothingChecks
 
     public static void Check(Entries layer, ProblemList problems)
     {
+        CheckTip(layer, problems);
         if (layer.Has("rack-length"))
         {
             CheckRack(layer, problems);
@@ -32,6 +33,27 @@ internal static class ToothingChecks
         }
 
         CheckRing(layer, problems);
+    }
+
+    private static void CheckTip(Entries layer, ProblemList problems)
+    {
+        if (layer.Number("tip-round") > 0 && layer.Number("tip-chamfer") > 0)
+        {
+            layer.Refuse(problems, "tip-chamfer", "The tips have a round already", "either tip-round or tip-chamfer");
+        }
+
+        if (layer.Table("tip-relief") is { } relief)
+        {
+            var (wanted, other) = layer.Has("rack-length") ? ("start-height", "start-diameter") : ("start-diameter", "start-height");
+            if (relief.Has(other))
+            {
+                relief.Refuse(problems, other, "A rack's relief starts at a height, a gear's at a diameter", wanted);
+            }
+            else if (!relief.Has(wanted))
+            {
+                relief.Refuse(problems, wanted, $"The key \"{wanted}\" is missing", $"{wanted} together with amount");
+            }
+        }
     }
 
     private static void CheckRing(Entries layer, ProblemList problems)

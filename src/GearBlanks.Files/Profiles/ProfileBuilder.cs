@@ -46,6 +46,7 @@ internal static class ProfileBuilder
             UndercutDepth = Limit(file, "undercut-depth"),
             Wall = Limit(file, "wall"),
             HoleDiameter = Limit(file, "hole-diameter"),
+            ArmWidth = Limit(file, "arm-width"),
             ScrewRoom = Limit(file, "screw-room"),
             DistanceDisagreement = Limit(file, "distance-disagreement"),
             BacklashMiss = Limit(file, "backlash-miss"),

@@ -66,6 +66,7 @@ internal static class ProfileKeys
         In(Limit("undercut-depth", "How deep the fillet cuts into the involute, in modules.")),
         In(Limit("wall", "Material between a bore, a hole and the root circle, in sheet thicknesses.")),
         In(Limit("hole-diameter", "Diameter of a hole, in sheet thicknesses.")),
+        In(Limit("arm-width", "Least width of an arm between two windows, in sheet thicknesses.")),
         In(Limit("screw-room", "Room between the screws of gears on one spindle, in mm.")),
         In(Limit("distance-disagreement", "Difference between a measured centre distance and the axes' positions, in mm.")),
         In(Limit("distance-spread", "Spread of the distances at which meshes between the same two axes have their wanted backlash, in modules.")),

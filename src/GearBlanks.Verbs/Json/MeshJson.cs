@@ -48,7 +48,7 @@ public static class MeshJson
             json.WriteString("name", name);
         }
 
-        json.Write((Teeth.ExternalGear)gear, workingRadius);
+        json.Write(gear, double.IsInfinity(workingRadius) ? null : workingRadius);
         json.WriteEndObject();
     }
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using GearBlanks.Blanks.Lettering;
 using GearBlanks.Curves;
+using GearBlanks.Teeth;
 
 namespace GearBlanks.Blanks;
 
@@ -10,54 +10,67 @@ public static class PartBuilder
     // Common practice, no source: closer than this a laser's engraving chars an edge.
     private const double EngravingClearance = 0.5;
 
-    // Length of the clocking mark, in modules, and at least in mm so that it can be seen.
-    private const double MarkModules = 1.0;
-    private const double LeastMark = 0.8;
-
     /// <summary>The shape of a blank.</summary>
     public static Part Build(Blank blank)
     {
         var engraving = new List<ArcPath>();
         var remarks = new List<string>();
-        ImmutableArray<Circle> holes = [.. blank.NamedHoles().Select(hole => hole.Circle)];
-        ImmutableArray<Circle> taken = Mark(blank, holes, engraving, remarks);
-        Letter(blank, holes.AddRange(taken), engraving, remarks);
-        return new Part(blank.Name, Outside(blank), [.. holes.Select(Outline.Of)], [.. engraving], [.. remarks]);
+        ImmutableArray<Circle> taken = Mark(blank, engraving, remarks);
+        Letter(blank, taken, engraving, remarks);
+        return new Part(
+            blank.Name, Outside(blank), [.. Inside(blank), .. blank.Holes.Select(hole => hole.Outline)], [.. engraving], [.. remarks]);
     }
 
-    private static Outline Outside(Blank blank) =>
-        blank.IsDisc ? Outline.Of(new Circle(default, blank.Gear.NominalTipRadius)) : blank.Gear.Outline();
-
-    // A short stroke on the marked tooth's centre line, just inside the root circle; returns the room that lettering leaves to it.
-    private static ImmutableArray<Circle> Mark(Blank blank, ImmutableArray<Circle> holes, List<ArcPath> engraving, List<string> remarks)
+    private static Outline Outside(Blank blank) => blank.Gear switch
     {
-        if (!blank.HasMark)
-        {
-            return [];
-        }
+        RingGear ring => Outline.Of(new Circle(default, ring.RimRadius)),
+        Gear gear when blank.IsDisc => Outline.Of(new Circle(default, gear.NominalTipRadius)),
+        RackBar rack when blank.IsDisc => Bar(rack),
+        _ => blank.Gear.Outline(),
+    };
 
-        double outer = blank.Gear.RootRadius - EngravingClearance;
-        double length = Math.Max(LeastMark, MarkModules * blank.Gear.Module);
-        var room = new Circle(new Point(outer - (length / 2), 0), length / 2);
-        if (outer - length < EngravingClearance || holes.Any(hole => hole.WallTo(room) < EngravingClearance))
-        {
-            remarks.Add("The clocking mark is left out: there is no room for it on the marked tooth's centre line.");
-            return [];
-        }
+    // A ring's teeth, or the bore that they are cut from later.
+    private static IEnumerable<Outline> Inside(Blank blank) => blank.Gear is RingGear ring
+        ? [blank.IsDisc ? Outline.Of(new Circle(default, ring.NominalTipRadius)) : ring.Outline()]
+        : [];
 
-        engraving.Add(ArcPath.Strokes([new Point(outer, 0), new Point(outer - length, 0)]));
-        return [room];
+    private static Outline Bar(RackBar rack)
+    {
+        double half = rack.Length / 2;
+        Point[] corners = [new(-half, -rack.Data.BackHeight), new(half, -rack.Data.BackHeight), new(half, rack.TipHeight), new(-half, rack.TipHeight)];
+        return new Outline([.. corners.Select((corner, i) => new Line(corner, corners[(i + 1) % corners.Length]))]);
     }
 
-    private static void Letter(Blank blank, ImmutableArray<Circle> obstacles, List<ArcPath> engraving, List<string> remarks)
+    // Returns the room that lettering leaves to the marks.
+    private static ImmutableArray<Circle> Mark(Blank blank, List<ArcPath> engraving, List<string> remarks)
+    {
+        ImmutableArray<Circle>.Builder rooms = ImmutableArray.CreateBuilder<Circle>();
+        foreach (int tooth in blank.MarkedTeeth)
+        {
+            var mark = ClockingMark.At(blank, tooth, EngravingClearance);
+            if (mark.IsClear(blank, EngravingClearance))
+            {
+                rooms.Add(mark.Room);
+                engraving.Add(mark.Stroke);
+            }
+            else
+            {
+                string which = blank.MarkedTeeth.Length == 1 ? "The clocking mark" : FormattableString.Invariant($"The clocking mark of tooth {tooth}");
+                remarks.Add($"{which} is left out: there is no room for it on the marked tooth's centre line.");
+            }
+        }
+
+        return rooms.ToImmutable();
+    }
+
+    private static void Letter(Blank blank, ImmutableArray<Circle> taken, List<ArcPath> engraving, List<string> remarks)
     {
         if (blank.Lettering.Length == 0)
         {
             return;
         }
 
-        var face = new LetteringFace((blank.Bore ?? 0) / 2, blank.Gear.RootRadius, obstacles, EngravingClearance);
-        if (LetteringLayout.Place(blank.Lettering, face) is { } placed)
+        if (blank.Face.Letter(blank.Lettering, blank.Cutouts, taken, EngravingClearance) is { } placed)
         {
             engraving.AddRange(placed.Strokes);
         }

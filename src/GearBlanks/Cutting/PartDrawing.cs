@@ -31,7 +31,7 @@ public static class PartDrawing
         Part part, IReadOnlyDictionary<Operation, string> layerNames, double tolerance, Pieces pieces, IEnumerable<string> words)
     {
         DrawingLayer outside = Contours(Operation.CutOutside, [part.Outside]);
-        double bottom = -Reach(outside.Paths, outside.Circles) - NoteGap;
+        double bottom = Extent.Of(outside).Bottom - NoteGap;
         return new Drawing(part.Name,
         [
             new DrawingLayer(layerNames[Operation.Note], Operation.Note, Notes(words, bottom), []),
@@ -46,10 +46,6 @@ public static class PartDrawing
             [.. outlines.Where(outline => outline.AsCircle is null).Select(outline => OutlineFit.Fit(outline, tolerance, pieces))],
             [.. outlines.Select(outline => outline.AsCircle).OfType<Circle>()]);
     }
-
-    private static double Reach(ImmutableArray<ArcPath> paths, ImmutableArray<Circle> circles) => Math.Max(
-        paths.SelectMany(path => path.Vertices).Select(vertex => vertex.Point.Radius).DefaultIfEmpty(0).Max(),
-        circles.Select(circle => circle.Centre.Radius + circle.Radius).DefaultIfEmpty(0).Max());
 
     private static ImmutableArray<ArcPath> Notes(IEnumerable<string> words, double top)
     {

@@ -39,6 +39,9 @@ public sealed record Limits
     /// <summary>Diameter of a hole, in sheet thicknesses.</summary>
     public required Limit HoleDiameter { get; init; }
 
+    /// <summary>Least width of an arm between two windows, in sheet thicknesses.</summary>
+    public required Limit ArmWidth { get; init; }
+
     /// <summary>Room between the screws (heads where given) of gears on one spindle, in mm.</summary>
     public required Limit ScrewRoom { get; init; }
 

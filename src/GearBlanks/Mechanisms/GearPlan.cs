@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using GearBlanks.Blanks;
 using GearBlanks.Blanks.Lettering;
@@ -19,34 +20,30 @@ internal sealed record GearPlan(
     /// <summary>Thinning that the job gives, mm; null where the meshes decide.</summary>
     public double? GivenThinning => Job.Thinning ?? Defaults.Thinning;
 
-    public ToothData Data(double thinning) =>
+    // A tooth that is named is marked whatever the defaults say.
+    private ImmutableArray<int> MarkedTeeth => Job.MarkTeeth ?? (Job.Mark ?? Defaults.Mark ?? true ? [1] : []);
+
+    public ToothData Data(double thinning) => Plain(thinning) with { Tip = Job.Tip };
+
+    /// <exception cref="GearGeometryException">The gear cannot exist.</exception>
+    public MountedGear Mount(double thinning)
+    {
+        var blank = new Blank(Name, Toothing.Of(Data(thinning)), Thickness, new CutoutsPlan(Job, Defaults).Cutouts(), MarkedTeeth)
+        {
+            IsDisc = Job.IsDisc,
+            Lettering = Job.Lettering ?? Defaults.Lettering ?? true ? Words() : "",
+            PartNumber = Job.PartNumber,
+        };
+        return new MountedGear(blank, Material, Sandwich, Axis, Job.Turned, Bottom);
+    }
+
+    private ToothData Plain(double thinning) =>
         Job.RackBar is { } bar ? new RackBarData(Module, Rack, bar.Length, bar.BackHeight, Job.ProfileShift, thinning)
         : Job.Ring is { } ring
             ? new RingData(Job.Teeth, Module, Rack, ring.RimDiameter, ring.RootFilletRadius, Job.ProfileShift, thinning, Job.TipDiameter)
             : new GearData(Job.Teeth, Module, Rack, Job.ProfileShift, thinning, Job.TipDiameter);
 
-    // A ring's middle is open, and a bar has none.
-    private bool HasBore => Job.Ring is null && Job.RackBar is null;
-
-    /// <exception cref="GearGeometryException">The gear cannot exist.</exception>
-    public MountedGear Mount(double thinning)
-    {
-        var blank = new Blank(
-            Name,
-            (ExternalGear)Toothing.Of(Data(thinning)),
-            Thickness,
-            HasBore && (Job.Bore ?? Defaults.Bore) is > 0 and var bore ? bore : null,
-            Job.Screws is { } screws
-                ? new ScrewCircle(screws.Count, screws.CircleDiameter, screws.HoleDiameter, screws.HeadDiameter, screws.StartAngle)
-                : null,
-            Job.Holes,
-            Job.IsDisc,
-            Job.Mark ?? Defaults.Mark ?? true,
-            Job.Lettering ?? Defaults.Lettering ?? true ? Words() : "");
-        return new MountedGear(blank, Material, Sandwich, Axis, Job.Turned, Bottom);
-    }
-
     private string Words() => string.Create(
         CultureInfo.InvariantCulture,
-        $"{Name}{LetteringLayout.Break}z {Job.Teeth} m {Module:0.####}{LetteringLayout.Break}x {Job.ProfileShift:+0.###;-0.###;0} α {Rack.PressureAngle * 180 / Math.PI:0.##}°");
+        $"{(Job.PartNumber is { } number ? number + LetteringLayout.Break : "")}{Name}{LetteringLayout.Break}{(Job.RackBar is null ? $"z {Job.Teeth} " : "")}m {Module:0.####}{LetteringLayout.Break}x {Job.ProfileShift:+0.###;-0.###;0} α {Rack.PressureAngle * 180 / Math.PI:0.##}°");
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Fractions;
 using GearBlanks.Curves;
+using GearBlanks.Teeth;
 
 namespace GearBlanks.Mechanisms;
 
@@ -48,7 +49,11 @@ public sealed record JobDefaults(
     double? Thinning,
     double? Backlash,
     bool? Lettering,
-    bool? Mark);
+    bool? Mark)
+{
+    /// <summary>What makes the bores other than round; null for round ones.</summary>
+    public JobBoreShape? BoreShape { get; init; }
+}
 
 /// <summary>Where a spindle stands: at a position, or from another axis by distance and direction.</summary>
 /// <param name="Place">The table.</param>
@@ -94,8 +99,6 @@ public sealed record JobWasher(Place Place, double Thickness) : JobLayer(Place);
 /// <param name="IsDisc">True for a plain turned disc of the tip diameter, whose teeth are milled later.</param>
 /// <param name="Lettering">Whether it is lettered.</param>
 /// <param name="Mark">Whether it carries a clocking mark.</param>
-/// <param name="Ring">What makes it a ring gear; null where it is none.</param>
-/// <param name="RackBar">What makes it a rack; null where it is none.</param>
 public sealed record JobGear(
     Place Place,
     string Name,
@@ -113,9 +116,29 @@ public sealed record JobGear(
     double Turned,
     bool IsDisc,
     bool? Lettering,
-    bool? Mark,
-    JobRing? Ring = null,
-    JobRackBar? RackBar = null) : JobLayer(Place);
+    bool? Mark) : JobLayer(Place)
+{
+    /// <summary>What makes its bore other than round; null for the default's, or for a round one where it has a bore of its own.</summary>
+    public JobBoreShape? BoreShape { get; init; }
+
+    /// <summary>Its crossings; null for none.</summary>
+    public JobCrossings? Crossings { get; init; }
+
+    /// <summary>Teeth that carry a clocking mark, counted from 1 on +X counter-clockwise; null for the first, where there is a mark.</summary>
+    public ImmutableArray<int>? MarkTeeth { get; init; }
+
+    /// <summary>Its part number; null for none.</summary>
+    public string? PartNumber { get; init; }
+
+    /// <summary>What is taken off the tips of its teeth; null for plain corners.</summary>
+    public TipForm? Tip { get; init; }
+
+    /// <summary>What makes it a ring gear; null where it is none.</summary>
+    public JobRing? Ring { get; init; }
+
+    /// <summary>What makes it a rack; null where it is none.</summary>
+    public JobRackBar? RackBar { get; init; }
+}
 
 /// <summary>What a ring gear has beyond its teeth.</summary>
 /// <param name="RimDiameter">Outer diameter of its rim, mm.</param>

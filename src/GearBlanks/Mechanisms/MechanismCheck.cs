@@ -23,7 +23,7 @@ public static class MechanismCheck
     }
 
     private static IEnumerable<Finding> OnGear(MountedGear gear, Limits limits) =>
-        ToothCheck.Of(gear.Blank.Gear, Places.Gear(gear.Name), limits)
+        ToothCheck.Of(gear.Toothing, Places.Gear(gear.Name), limits)
             .Concat(WallCheck.Of(gear.Blank, Places.Gear(gear.Name), limits));
 
     private static IEnumerable<Finding> OnMesh(Mesh mesh, Limits limits)

@@ -11,7 +11,7 @@ internal static class SandwichCheck
     {
         foreach (Sandwich sandwich in mechanism.Sandwiches)
         {
-            MountedGear[] screwed = [.. sandwich.Gears.Where(gear => gear.Blank.Screws is not null)];
+            MountedGear[] screwed = [.. sandwich.Gears.Where(gear => gear.Blank.Cutouts.Screws is not null)];
             if (screwed.Length > 1)
             {
                 yield return OnScrews(sandwich, screwed, mechanism.Limits);
@@ -32,13 +32,13 @@ internal static class SandwichCheck
             _ => TurnAdvice(first, second));
     }
 
-    private static ImmutableArray<Circle> Rooms(MountedGear gear) => gear.Blank.Screws!.Rooms(gear.Turned);
+    private static ImmutableArray<Circle> Rooms(MountedGear gear) => gear.Blank.Cutouts.Screws!.Rooms(gear.Turned);
 
     // Halfway between the other gear's screws there is most room.
     private static string TurnAdvice(MountedGear first, MountedGear second)
     {
-        double step = 180.0 / first.Blank.Screws!.Count;
-        return first.Blank.Screws.Count == second.Blank.Screws!.Count
+        double step = 180.0 / first.Blank.Cutouts.Screws!.Count;
+        return first.Blank.Cutouts.Screws.Count == second.Blank.Cutouts.Screws!.Count
             ? $"Start the screws of {second.Name} {Words.Figure(step, "degrees")} from those of {first.Name}, or use a wider screw circle."
             : "Give both gears the same number of screws, set halfway between one another, or use different screw circles.";
     }

@@ -33,13 +33,13 @@ internal static class SharedAxesCheck
         }
     }
 
-    private static double DistanceFor(Mesh mesh) => GearPair.DistanceFor(mesh.First.Blank.Gear, mesh.Second.Blank.Gear, mesh.WantedBacklash);
+    private static double DistanceFor(Mesh mesh) => GearPair.DistanceFor(mesh.First.Toothing, mesh.Second.Toothing, mesh.WantedBacklash);
 
     // The thickness that the shorter mesh lacks at the longer one's distance, as profile shift.
     private static string SpreadAdvice(Mesh shorter, Mesh longer, double distance)
     {
-        GearData first = shorter.First.Blank.Gear.Data;
-        GearData second = shorter.Second.Blank.Gear.Data;
+        ToothData first = shorter.First.Toothing.Data;
+        ToothData second = shorter.Second.Toothing.Data;
         double lacking = first.Thinning + second.Thinning - Thickness.TotalThinningFor(first, second, distance, shorter.WantedBacklash);
         double shift = lacking / (2 * first.Module * Math.Tan(first.Rack.PressureAngle));
         return $"Raise the sum of profile shifts of {shorter.Name} by {shift.ToString("0.000", CultureInfo.InvariantCulture)} to fit the distance of {longer.Name}.";

@@ -75,4 +75,8 @@ public abstract record Gear : Toothing
 
     /// <summary>The same below the form circle.</summary>
     private protected abstract double FilletAngleAt(double radius);
+
+    /// <summary>Builds the gear that the numbers define: a ring from <see cref="RingData"/>, else an external one.</summary>
+    /// <exception cref="GearGeometryException">No such gear exists: the exception names the case and the nearest that works.</exception>
+    public static Gear Of(GearData data) => data is RingData ring ? RingGear.Create(ring) : ExternalGear.Create(data);
 }

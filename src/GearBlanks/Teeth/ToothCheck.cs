@@ -6,6 +6,9 @@ namespace GearBlanks.Teeth;
 /// <summary>What there is to say of one gear's teeth: undercut, tip thickness, a pointed tip.</summary>
 public static class ToothCheck
 {
+    /// <summary>The findings on teeth of any kind.</summary>
+    public static IEnumerable<Finding> Of(Toothing teeth, string place, Limits limits) => teeth is ExternalGear gear ? Of(gear, place, limits) : [];
+
     /// <summary>The findings on a gear's teeth.</summary>
     /// <param name="gear">The gear.</param>
     /// <param name="place">What it is called in findings, for example <c>gear day wheel</c>.</param>

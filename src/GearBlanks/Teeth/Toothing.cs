@@ -35,8 +35,7 @@ public abstract record Toothing
     public static Toothing Of(ToothData data) => data switch
     {
         RackBarData rack => RackBar.Create(rack),
-        RingData ring => RingGear.Create(ring),
-        GearData gear => ExternalGear.Create(gear),
+        GearData gear => Gear.Of(gear),
         _ => throw new ArgumentException("Teeth are external, a ring's or a rack's.", nameof(data)),
     };
 

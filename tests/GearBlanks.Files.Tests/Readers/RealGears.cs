@@ -1,4 +1,5 @@
 using GearBlanks.Blanks;
+using GearBlanks.Blanks.Bores;
 using GearBlanks.Curves.Fitting;
 using GearBlanks.Cutting;
 using GearBlanks.Files.Profiles;
@@ -34,7 +35,7 @@ public static class RealGears
     }
 
     private static (string Name, Drawing Drawing) Single(string name, GearData data) =>
-        (name, Draw(new Blank(name, ExternalGear.Create(data), 2, 1.5, null, [], true, false, "")));
+        (name, Draw(new Blank(name, ExternalGear.Create(data), 2, new Cutouts { Bore = new RoundBore(1.5) }, []) { IsDisc = true }));
 
     private static Drawing Draw(Blank blank) =>
         PartDrawing.Of(PartBuilder.Build(blank), Machine.LayerNames, Tolerance, Pieces.Arcs, [blank.Name, "nominal, kerf not compensated"]);

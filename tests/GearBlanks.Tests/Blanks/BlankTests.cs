@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using GearBlanks.Blanks;
+using GearBlanks.Blanks.Bores;
 using GearBlanks.Curves;
 using GearBlanks.Findings;
 using GearBlanks.Teeth;
@@ -66,7 +67,7 @@ public sealed class BlankTests
     public void Thinned_teeth_have_a_smaller_root_circle()
     {
         var thin = ExternalGear.Create(new GearData(40, 1, TestRacks.A, 0, 0.1));
-        double wall = new Blank("wheel", thin, 2, 10, null, [], false, false, "").LeastWall()!.Value.Width;
+        double wall = new Blank("wheel", thin, 2, new Cutouts { Bore = new RoundBore(10) }, []).LeastWall()!.Value.Width;
         Assert.Equal(13.75 - (0.05 / Math.Tan(TestRacks.Radians(20))), wall, 1e-12);
     }
 
@@ -99,9 +100,9 @@ public sealed class BlankTests
     [Fact]
     public void A_blank_of_unknown_thickness_has_walls_that_are_thick_enough() =>
         Assert.All(
-            WallCheck.Of(new Blank("wheel", Gear, 0, 30, null, [], false, false, ""), "gear wheel", TestLimits.Common),
+            WallCheck.Of(new Blank("wheel", Gear, 0, new Cutouts { Bore = new RoundBore(30) }, []), "gear wheel", TestLimits.Common),
             finding => Assert.Equal(Level.Ok, finding.Level));
 
     private static Blank Blank(double? bore, ScrewCircle? screws, ImmutableArray<Circle> holes) =>
-        new("wheel", Gear, 2, bore, screws, holes, false, false, "");
+        new("wheel", Gear, 2, new Cutouts { Bore = bore is { } diameter ? new RoundBore(diameter) : null, Screws = screws, Holes = holes }, []);
 }

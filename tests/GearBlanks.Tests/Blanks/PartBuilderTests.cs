@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CsCheck;
 using GearBlanks.Blanks;
+using GearBlanks.Blanks.Bores;
 using GearBlanks.Curves;
 using GearBlanks.Teeth;
 
@@ -103,7 +104,7 @@ public sealed class PartBuilderTests
     {
         try
         {
-            return new Blank("wheel", gear, 2, bore, null, [hole], false, true, Words);
+            return new Blank("wheel", gear, 2, new Cutouts { Bore = new RoundBore(bore), Holes = [hole] }, [1]) { Lettering = Words };
         }
         catch (GearGeometryException)
         {
@@ -112,5 +113,5 @@ public sealed class PartBuilderTests
     }
 
     private static Blank Blank(int teeth, double bore, ImmutableArray<Circle> holes, bool mark = true, string words = Words) =>
-        new("wheel", ExternalGear.Create(new GearData(teeth, 1, TestRacks.A)), 2, bore, null, holes, false, mark, words);
+        new("wheel", ExternalGear.Create(new GearData(teeth, 1, TestRacks.A)), 2, new Cutouts { Bore = new RoundBore(bore), Holes = holes }, mark ? [1] : []) { Lettering = words };
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using GearBlanks.Blanks;
+using GearBlanks.Blanks.Bores;
 using GearBlanks.Blanks.Lettering;
 using GearBlanks.Curves;
 using GearBlanks.Curves.Fitting;
@@ -19,7 +20,11 @@ public sealed class PartDrawingTests
     private static readonly Part Wheel = PartBuilder.Build(Blank);
 
     private static Blank Blank => new(
-        "wheel", ExternalGear.Create(new GearData(40, 1, TestRacks.A)), 2, 10, new ScrewCircle(3, 25, 2, null, 0.3), [], false, true, "wheel | z 40");
+        "wheel", ExternalGear.Create(new GearData(40, 1, TestRacks.A)), 2,
+        new Cutouts { Bore = new RoundBore(10), Screws = new ScrewCircle(3, 25, 2, null, 0.3) }, [1])
+    {
+        Lettering = "wheel | z 40",
+    };
 
     [Fact]
     public void Layers_come_in_the_order_of_work_under_the_machine_s_names()

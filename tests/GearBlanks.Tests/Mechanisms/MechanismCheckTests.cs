@@ -138,6 +138,7 @@ public sealed class MechanismCheckTests
             UndercutDepth = None,
             Wall = None,
             HoleDiameter = None,
+            ArmWidth = None,
             ScrewRoom = None,
             DistanceDisagreement = None,
             BacklashMiss = new Limit(null, null, 0.04, null, "test"),

@@ -40,7 +40,7 @@ public sealed class MeshedPhasesTests
         // Room is the same on both sides: turned either way by a little less than half the backlash the gears keep clear, a little more and they do not.
         Mechanism train = Train([new(17, 0, 0.1, 0.4), new(23, 0.7, 0, -1)]);
         MeshedPhases phases = MeshedPhases.Of(train);
-        double half = train.Meshes[0].Pair.SecondAngularBacklash / 2;
+        double half = train.Meshes[0].Pair.SecondAngularBacklash!.Value / 2;
         foreach (int sense in new[] { -1, 1 })
         {
             Assert.Equal(0, Overlap(train.Meshes[0], Turned(phases, sense * 0.9 * half)), 1e-9);
@@ -111,7 +111,7 @@ public sealed class MeshedPhasesTests
             ExternalGear gear = Gear(link.Teeth, link.Shift);
             at += gears.Count == 0
                 ? default
-                : Vector.AtAngle(link.Direction) * GearPair.DistanceFor(gears[^1].Blank.Gear, gear, 2.5 * Thinning);
+                : Vector.AtAngle(link.Direction) * GearPair.DistanceFor((ExternalGear)gears[^1].Blank.Gear, gear, 2.5 * Thinning);
             gears.Add(Mounted(gears.Count, gear, at, link.Turned));
         }
 
@@ -125,7 +125,7 @@ public sealed class MeshedPhasesTests
     private static MountedGear Mounted(int index, ExternalGear gear, Point at, double turned)
     {
         string name = index.ToString(CultureInfo.InvariantCulture);
-        var blank = new Blank(name, gear, 2, null, null, [], false, true, "");
+        var blank = new Blank(name, gear, 2, Cutouts.None, [1]);
         return new MountedGear(blank, null, name, new Axis(name, at), turned, null);
     }
 
@@ -143,7 +143,7 @@ public sealed class MeshedPhasesTests
     private static Mesh Mesh(MountedGear first, MountedGear second)
     {
         double distance = first.Axis.Position.DistanceTo(second.Axis.Position);
-        GearPair pair = GearPair.At(first.Blank.Gear, second.Blank.Gear, distance);
+        GearPair pair = GearPair.At((ExternalGear)first.Blank.Gear, (ExternalGear)second.Blank.Gear, distance);
         return new Mesh($"{first.Name}-{second.Name}", first, second, pair, distance, null, Thinning);
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CsCheck;
 using Fractions;
+using GearBlanks.Blanks.Bores;
 using GearBlanks.Curves;
 using GearBlanks.Findings;
 using GearBlanks.Mechanisms;
@@ -34,8 +35,8 @@ public sealed class ResolverTests
         Mechanism mechanism = job.Resolved();
         (MountedGear a, MountedGear b) = (mechanism.Named("a"), mechanism.Named("b"));
         Assert.Equal(("other", "other"), (mechanism.Limits.Name, mechanism.Machine.Name));
-        Assert.Equal((1.0, 5.0, 0.05), (a.Blank.Thickness, a.Blank.Bore, a.Blank.Gear.Data.Thinning));
-        Assert.Equal((3.0, 3.0, 0.01), (b.Blank.Thickness, b.Blank.Bore, b.Blank.Gear.Data.Thinning));
+        Assert.Equal((1.0, 5.0, 0.05), (a.Blank.Thickness, ((RoundBore)a.Blank.Cutouts.Bore!).Diameter, a.Blank.Gear.Data.Thinning));
+        Assert.Equal((3.0, 3.0, 0.01), (b.Blank.Thickness, ((RoundBore)b.Blank.Cutouts.Bore!).Diameter, b.Blank.Gear.Data.Thinning));
         Assert.Equal((2.0, "other", "brass"), (b.Blank.Gear.Module, b.Blank.Gear.Data.Rack.Name, b.Material?.Name));
     }
 
@@ -44,8 +45,8 @@ public sealed class ResolverTests
     {
         Job job = Simple with { Defaults = Defaults with { Bore = 4 } };
         Mechanism mechanism = job.WithGear("a", gear => gear with { Bore = 0 }).Resolved();
-        Assert.Null(mechanism.Named("a").Blank.Bore);
-        Assert.Equal(4, mechanism.Named("b").Blank.Bore);
+        Assert.Null(mechanism.Named("a").Blank.Cutouts.Bore);
+        Assert.Equal(new RoundBore(4), mechanism.Named("b").Blank.Cutouts.Bore);
     }
 
     [Fact]
@@ -53,9 +54,9 @@ public sealed class ResolverTests
     {
         Job job = Simple with { Defaults = Defaults with { Mark = null, Lettering = null } };
         Mechanism mechanism = job.WithGear("b", gear => gear with { Mark = false, Lettering = false }).Resolved();
-        Assert.True(mechanism.Named("a").Blank.HasMark);
+        Assert.Equal([1], mechanism.Named("a").Blank.MarkedTeeth);
         Assert.StartsWith("a", mechanism.Named("a").Blank.Lettering, StringComparison.Ordinal);
-        Assert.False(mechanism.Named("b").Blank.HasMark);
+        Assert.Empty(mechanism.Named("b").Blank.MarkedTeeth);
         Assert.Empty(mechanism.Named("b").Blank.Lettering);
     }
 

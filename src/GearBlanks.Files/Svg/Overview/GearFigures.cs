@@ -24,8 +24,7 @@ internal static class GearFigures
     public static IEnumerable<MountedGear> Upward(IEnumerable<MountedGear> gears) => gears.OrderBy(gear => gear.Bottom ?? double.NegativeInfinity);
 
     // Teeth are drawn on turned discs too: the picture shows the mechanism as it will run. Lettering would run into that of gears below.
-    private static Blank Toothed(Blank blank) => new(
-        blank.Name, blank.Gear, blank.Thickness, blank.Bore, blank.Screws, blank.Holes, isDisc: false, blank.HasMark, lettering: "");
+    private static Blank Toothed(Blank blank) => blank with { IsDisc = false, Lettering = "" };
 
     private static Figure Figure(MountedGear gear, Motion motion, int sandwich)
     {

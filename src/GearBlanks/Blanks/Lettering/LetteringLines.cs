@@ -29,7 +29,7 @@ internal static class LetteringLines
     }
 
     /// <summary>The parts on at most so many lines of about the same length.</summary>
-    private static ImmutableArray<string> Lines(ImmutableArray<string> parts, int count)
+    internal static ImmutableArray<string> Lines(ImmutableArray<string> parts, int count)
     {
         double total = parts.Sum(part => StrokeFont.WidthOf(part, 1));
         double before = 0;
