@@ -14,9 +14,9 @@ public sealed class InterferenceTests
         pair =>
         {
             var rolling = new RollingPolygons(pair);
-            double working = Math.Max(pair.Pinion.FormRadius, pair.FirstWorkingRadius);
+            double working = Math.Max(pair.Pinion.FormRadius, Math.Min(pair.FirstWorkingRadius, (pair.Pinion.FormRadius + pair.Pinion.TipRadius) / 2));
             Same(pair.FirstFilletClearance, rolling.AtGear(working, Steps).Below, rolling.AtGear(pair.Pinion.FormRadius, Steps).Below, pair);
-            working = Math.Min(pair.Ring.FormRadius, pair.SecondWorkingRadius);
+            working = Math.Min(pair.Ring.FormRadius, Math.Max(pair.SecondWorkingRadius, (pair.Ring.FormRadius + pair.Ring.TipRadius) / 2));
             Same(pair.SecondFilletClearance, rolling.AtOther(working, Steps).Below, rolling.AtOther(pair.Ring.FormRadius, Steps).Below, pair);
         },
         iter: 60);

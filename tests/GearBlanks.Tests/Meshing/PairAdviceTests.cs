@@ -8,8 +8,12 @@ namespace GearBlanks.Tests.Meshing;
 public sealed class PairAdviceTests
 {
     private const double Wanted = 0.04;
-    private static readonly GearData Pinion = new(20, 1, TestRacks.A);
-    private static readonly RingData Ring = new(50, 1, TestRacks.A, 60);
+    private static readonly GearData Gear = new(20, 1, TestRacks.A);
+    private static readonly GearData Pinion = new(30, 1, TestRacks.A);
+    private static readonly RingData Standard = new(60, 1, TestRacks.A, 80);
+
+    // A standard ring's tips reach 0.006 mm into the fillets of the pinion.
+    private static readonly RingData Ring = Standard with { TipDiameter = 58.4 };
     private static readonly RackBarData Bar = new(1, TestRacks.A, 20, 5);
 
     [Theory]
@@ -17,7 +21,7 @@ public sealed class PairAdviceTests
     [InlineData(true)]
     public void A_good_pair_is_ok_throughout(bool withRack)
     {
-        GearPair pair = withRack ? GearPair.At(ExternalGear.Create(Pinion), RackBar.Create(Bar), 10.05) : InRing(14.95);
+        GearPair pair = withRack ? GearPair.At(ExternalGear.Create(Gear), RackBar.Create(Bar), 10.05) : InRing(14.95);
         Finding[] findings = Of(pair);
         Assert.All(findings, finding => Assert.Equal((Level.Ok, null), (finding.Level, finding.Advice)));
         string[] always = ["backlash", "contact-ratio", "fillet-clearance", "tip-clearance"];
@@ -57,8 +61,8 @@ public sealed class PairAdviceTests
         double by = Advice.Number(finding.Advice, $"For 0.04 mm of backlash {word} the gear by # mm");
         Assert.Equal(Wanted, OverRack(height + (word == "raise" ? by : -by)).CircumferentialBacklash, 0.001);
         double shift = Advice.Number(finding.Advice, "shift a by #");
-        Assert.Equal(Wanted, OverRack(height, Pinion with { ProfileShift = shift }).CircumferentialBacklash, 0.001);
-        Finding rackFirst = Find(GearPair.At(RackBar.Create(Bar), ExternalGear.Create(Pinion), height), "backlash", level);
+        Assert.Equal(Wanted, OverRack(height, Gear with { ProfileShift = shift }).CircumferentialBacklash, 0.001);
+        Finding rackFirst = Find(GearPair.At(RackBar.Create(Bar), ExternalGear.Create(Gear), height), "backlash", level);
         Assert.Equal(shift, Advice.Number(rackFirst.Advice, "shift a by #"));
     }
 
@@ -69,18 +73,27 @@ public sealed class PairAdviceTests
         var ring = new RingData(44, 1, TestRacks.A, 60, null, 0.1, 0, 42);
         Finding finding = Find(InRing(2.2, gear, ring), "backlash", Level.Fails);
         double shift = Advice.Number(finding.Advice, "No distance gives 0.04 mm of backlash: shift a by #");
-        Assert.Equal(Wanted, InRing(2.2, gear with { ProfileShift = shift }, ring).CircumferentialBacklash, 0.002);
+        Assert.Equal(Wanted, InRing(2.2, gear with { ProfileShift = 0.5 + shift }, ring).CircumferentialBacklash, 0.002);
         Assert.Contains("Thin the teeth more, or", Find(InRing(2.2, gear with { TipDiameter = 40.2 }, ring), "contact-ratio", Level.Fails).Advice, StringComparison.Ordinal);
 
         // More than the ring has at any distance.
-        finding = Of(InRing(14.4), 1)[0];
-        Assert.Contains("For 0.04 mm", finding.Advice, StringComparison.Ordinal);
-        Assert.StartsWith("No distance gives 1 mm of backlash: shift a by -", PairAdvice.Backlash(InRing(14.4), "a", 1), StringComparison.Ordinal);
-        Assert.Equal("No distance gives 9 mm of backlash: thin the teeth more.", PairAdvice.Backlash(InRing(14.4), "a", 9));
-        var thin = new GearData(20, 1, TestRacks.A with { Dedendum = 1.1 }, -0.9, 0.5);
-        ExternalGear one = ExternalGear.Create(thin with { Teeth = 40 });
-        Assert.StartsWith("No distance gives 0.04 mm of backlash: shift a by +", PairAdvice.Backlash(GearPair.At(one, one, 39), "a", Wanted), StringComparison.Ordinal);
-        Assert.StartsWith("Thin the teeth less, or", PairAdvice.ContactRatio(GearPair.At(one, one, 39), Wanted, 1), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "No distance gives 1 mm of backlash: shift a by -",
+            Find(InRing(14.4), "backlash", 1, TestLimits.Common with { Backlash = TestLimits.Between(0, 0.9, 1.1, 2) }).Advice, StringComparison.Ordinal);
+        Assert.Equal(
+            "No distance gives 9 mm of backlash: thin the teeth more.",
+            Find(InRing(14.4), "backlash", 9, TestLimits.Common with { Backlash = TestLimits.Between(0, 8, 10, 20) }).Advice);
+    }
+
+    [Fact]
+    public void Backlash_that_no_distance_closes()
+    {
+        ExternalGear thin = ExternalGear.Create(new GearData(40, 1, TestRacks.A with { Dedendum = 1.1 }, -0.9, 0.5, 39.4));
+        var pair = GearPair.At(thin, thin, 39);
+        Assert.Null(pair.RadialBacklash);
+        Assert.StartsWith("No distance gives 0.04 mm of backlash: shift a by +", Find(pair, "backlash", Level.Fails).Advice, StringComparison.Ordinal);
+        Assert.StartsWith("Thin the teeth less, or use more teeth", Find(pair, "contact-ratio", Level.Fails).Advice, StringComparison.Ordinal);
+        Assert.Equal("No distance gives 0.04 mm of backlash: thin the teeth less.", Find(GearPair.At(thin, thin, 43), "backlash", Level.Fails).Advice);
     }
 
     [Fact]
@@ -104,7 +117,7 @@ public sealed class PairAdviceTests
     [Fact]
     public void Contact_ratio_of_tips_too_short()
     {
-        Finding finding = Find(InRing(14.95, Pinion with { TipDiameter = 20.6 }, Ring with { TipDiameter = 49.5 }), "contact-ratio", Level.Fails);
+        Finding finding = Find(InRing(14.95, Pinion with { TipDiameter = 30.6 }, Ring with { TipDiameter = 59.5 }), "contact-ratio", Level.Fails);
         Assert.StartsWith("At the distance for 0.04 mm of backlash it is ", finding.Advice, StringComparison.Ordinal);
         Assert.Contains("longer tips", finding.Advice, StringComparison.Ordinal);
     }
@@ -112,38 +125,38 @@ public sealed class PairAdviceTests
     [Fact]
     public void Tip_clearance()
     {
-        Finding finding = Find(InRing(14.95, null, Ring with { TipDiameter = 47.5 }), "tip-clearance", Level.Tight);
+        Finding finding = Find(InRing(14.95, null, Ring with { TipDiameter = 57.5 }), "tip-clearance", Level.Tight);
         double by = Advice.Number(finding.Advice, "Raise the tip diameter of b by # mm.");
-        Gone(InRing(14.95, null, Ring with { TipDiameter = 47.5 + by }), "tip-clearance");
+        Gone(InRing(14.95, null, Ring with { TipDiameter = 57.5 + by }), "tip-clearance");
 
-        finding = Find(InRing(14.95, Pinion with { TipDiameter = 22.6 }), "tip-clearance", Level.Tight);
+        finding = Find(InRing(14.95, Pinion with { TipDiameter = 32.6 }), "tip-clearance", Level.Tight);
         by = Advice.Number(finding.Advice, "Lower the tip diameter of a by # mm.");
-        Gone(InRing(14.95, Pinion with { TipDiameter = 22.6 - by }), "tip-clearance");
+        Gone(InRing(14.95, Pinion with { TipDiameter = 32.6 - by }), "tip-clearance");
 
         finding = Find(OverRack(10.05, null, Bar with { TipHeight = 1.35 }), "tip-clearance", Level.Fails);
         by = Advice.Number(finding.Advice, "Lower the tip height of b by # mm.");
         Gone(OverRack(10.05, null, Bar with { TipHeight = 1.35 - by }), "tip-clearance");
 
-        finding = Find(OverRack(10.05, Pinion with { TipDiameter = 22.6 }), "tip-clearance", Level.Fails);
+        finding = Find(OverRack(10.05, Gear with { TipDiameter = 22.8 }), "tip-clearance", Level.Fails);
         by = Advice.Number(finding.Advice, "Lower the tip diameter of a by # mm.");
-        Gone(OverRack(10.05, Pinion with { TipDiameter = 22.6 - by }), "tip-clearance");
+        Gone(OverRack(10.05, Gear with { TipDiameter = 22.8 - by }), "tip-clearance");
     }
 
     [Fact]
     public void Fillet_clearance()
     {
         // The ring's corner at the pinion's fillet.
-        Finding finding = Find(InRing(14.95, null, Ring with { TipDiameter = 47.3 }), "fillet-clearance", Level.Fails);
+        Finding finding = Find(InRing(14.95, null, Ring with { TipDiameter = 57.3 }), "fillet-clearance", Level.Fails);
         Assert.Equal("Room between the tip corner of b and the fillet of a", finding.Message[..finding.Message.IndexOf(" is ", StringComparison.Ordinal)]);
         double tip = Advice.Number(finding.Advice, "Raise the tip diameter of b to # mm, or raise the profile shift of a.");
-        Assert.InRange(tip, 47.3, 48);
+        Assert.InRange(tip, 57.3, 58.2);
         Gone(InRing(14.95, null, Ring with { TipDiameter = tip }), "fillet-clearance");
 
         // The pinion's at the ring's round.
-        RingData rounded = Ring with { RootFilletRadius = 0.5 };
-        finding = Find(InRing(14.95, Pinion with { TipDiameter = 22.4 }, rounded), "fillet-clearance", Level.Fails);
+        RingData rounded = Ring with { RootFilletRadius = 0.4 };
+        finding = Find(InRing(14.95, Pinion with { TipDiameter = 32.4 }, rounded), "fillet-clearance", Level.Fails);
         tip = Advice.Number(finding.Advice, "Lower the tip diameter of a to # mm, or lower the profile shift of b.");
-        Assert.InRange(tip, 21.8, 22.4);
+        Assert.InRange(tip, 31.5, 32.4);
         Gone(InRing(14.95, Pinion with { TipDiameter = tip }, rounded), "fillet-clearance");
 
         // The rack's at the gear's fillet, and the gear's at the rack's.
@@ -151,34 +164,43 @@ public sealed class PairAdviceTests
         tip = Advice.Number(finding.Advice, "Lower the tip height of b to # mm, or raise the profile shift of a.");
         Assert.InRange(tip, 0.9, 1.25);
         Gone(OverRack(10.05, null, Bar with { TipHeight = tip }), "fillet-clearance");
-        finding = Find(OverRack(10.05, Pinion with { TipDiameter = 22.5 }), "fillet-clearance", Level.Fails);
+        finding = Find(OverRack(10.05, Gear with { TipDiameter = 22.5 }), "fillet-clearance", Level.Fails);
         tip = Advice.Number(finding.Advice, "Lower the tip diameter of a to # mm, or lower the profile shift of b.");
         Assert.InRange(tip, 21.8, 22.5);
-        Gone(OverRack(10.05, Pinion with { TipDiameter = tip }), "fillet-clearance");
+        Gone(OverRack(10.05, Gear with { TipDiameter = tip }), "fillet-clearance");
     }
 
     [Fact]
     public void Fillet_clearance_that_no_tip_gives()
     {
-        (ExternalGear gear, Toothing ring, Toothing rack) = (ExternalGear.Create(Pinion), RingGear.Create(Ring), RackBar.Create(Bar));
-        const double never = 50;
-        Assert.Equal("Raise the profile shift of a, or close the centre distance.", PairAdvice.FilletClearance(GearPair.At(gear, ring, 15), gear, ring, "a", "b", never));
-        Assert.Equal("Lower the profile shift of b, or close the centre distance.", PairAdvice.FilletClearance(GearPair.At(gear, ring, 15), ring, gear, "b", "a", never));
-        Assert.Equal("Raise the profile shift of a, or raise the gear.", PairAdvice.FilletClearance(GearPair.At(gear, rack, 10), gear, rack, "a", "b", never));
-        Assert.Equal("Raise the profile shift of a, or open the centre distance.", PairAdvice.FilletClearance(GearPair.At(gear, gear, 20), gear, gear, "a", "b", never));
+        Limits never = TestLimits.Common with { FilletClearance = TestLimits.Between(50, null, null, null) };
+        RingData rounded = Ring with { RootFilletRadius = 0.4, TipDiameter = 57.3 };
+        GearData longer = Gear with { TipDiameter = 22.4 };
+        Assert.Equal(
+            ["Raise the profile shift of a, or close the centre distance.", "Lower the profile shift of b, or close the centre distance."],
+            Fillets(InRing(14.95, Pinion with { TipDiameter = 32.4 }, rounded)));
+        Assert.Equal(
+            ["Raise the profile shift of a, or raise the gear.", "Lower the profile shift of b, or raise the gear."],
+            Fillets(OverRack(10.05, longer, Bar with { TipHeight = 1.2 })));
+        ExternalGear gear = ExternalGear.Create(longer);
+        Assert.Equal(
+            ["Raise the profile shift of a, or open the centre distance.", "Raise the profile shift of b, or open the centre distance."],
+            Fillets(GearPair.At(gear, gear, 20.05)));
+
+        string?[] Fillets(GearPair pair) => [.. Of(pair, Wanted, never).Where(finding => finding.Name == "fillet-clearance").Select(finding => finding.Advice)];
     }
 
     [Fact]
     public void Involute_interference()
     {
-        RingPair pair = InRing(9.95, Pinion with { Teeth = 15 }, Ring with { Teeth = 35 });
+        RingPair pair = InRing(9.95, Pinion with { Teeth = 15 }, Standard with { Teeth = 35 });
         Finding finding = Find(pair, "involute-interference", Level.Fails);
         Assert.Equal(pair.InvoluteClearance, finding.Figure);
         Assert.Contains("from the base circle of a to the first contact with b", finding.Message, StringComparison.Ordinal);
         double tip = Advice.Number(finding.Advice, "Raise the tip diameter of b to # mm, or use more teeth or a greater profile shift for a.");
         Assert.InRange(tip, 33, 35);
-        Gone(InRing(9.95, Pinion with { Teeth = 15 }, Ring with { Teeth = 35, TipDiameter = tip }), "involute-interference");
-        Gone(InRing(9.95, Pinion with { Teeth = 15 }, Ring with { Teeth = 35, TipDiameter = tip }), "fillet-clearance");
+        Gone(InRing(9.95, Pinion with { Teeth = 15 }, Standard with { Teeth = 35, TipDiameter = tip }), "involute-interference");
+        Gone(InRing(9.95, Pinion with { Teeth = 15 }, Standard with { Teeth = 35, TipDiameter = tip }), "fillet-clearance");
         finding = Find(GearPair.At(pair.Second, pair.First, 9.95), "involute-interference", Level.Fails);
         Assert.Contains("tip diameter of a to", finding.Advice, StringComparison.Ordinal);
         Assert.Contains("profile shift for b", finding.Advice, StringComparison.Ordinal);
@@ -200,22 +222,22 @@ public sealed class PairAdviceTests
     [Fact]
     public void Trochoid_interference()
     {
-        RingPair pair = InRing(2.95, Pinion with { Teeth = 40 }, Ring with { Teeth = 46 });
+        RingPair pair = InRing(2.95, Pinion with { Teeth = 40 }, Standard with { Teeth = 46 });
         Finding finding = Find(pair, "trochoid-interference", Level.Fails);
         Assert.Equal(pair.TrochoidClearance, finding.Figure);
         double ring = Advice.Number(finding.Advice, "Raise the tip diameter of b to # mm, or lower the tip diameter of a");
-        Gone(InRing(2.95, Pinion with { Teeth = 40 }, Ring with { Teeth = 46, TipDiameter = ring }), "trochoid-interference");
+        Gone(InRing(2.95, Pinion with { Teeth = 40 }, Standard with { Teeth = 46, TipDiameter = ring }), "trochoid-interference");
         double pinion = Advice.Number(finding.Advice, "lower the tip diameter of a to # mm, or use a ring with more teeth, or fewer teeth for a.");
-        Gone(InRing(2.95, Pinion with { Teeth = 40, TipDiameter = pinion }, Ring with { Teeth = 46 }), "trochoid-interference");
-        Gone(InRing(4.95, Pinion with { Teeth = 40 }, Ring with { Teeth = 50 }), "trochoid-interference");
-        Gone(InRing(4.95, Pinion with { Teeth = 36 }, Ring with { Teeth = 46 }), "trochoid-interference");
+        Gone(InRing(2.95, Pinion with { Teeth = 40, TipDiameter = pinion }, Standard with { Teeth = 46 }), "trochoid-interference");
+        Gone(InRing(4.95, Pinion with { Teeth = 40 }, Standard with { Teeth = 50 }), "trochoid-interference");
+        Gone(InRing(4.95, Pinion with { Teeth = 36 }, Standard with { Teeth = 46 }), "trochoid-interference");
         Assert.Contains("of a to", Find(GearPair.At(pair.Second, pair.First, 2.95), "trochoid-interference", Level.Fails).Advice![..35], StringComparison.Ordinal);
     }
 
     [Fact]
     public void Trimming_interference_is_tight_and_asks_for_the_axis()
     {
-        RingPair pair = InRing(4.95, Pinion with { Teeth = 40 }, Ring with { Teeth = 50 });
+        RingPair pair = InRing(4.95, Pinion with { Teeth = 40 }, Standard with { Teeth = 50 });
         Finding finding = Find(pair, "trimming-interference", Level.Tight);
         Assert.Equal(pair.TrimmingClearance, finding.Figure);
         Assert.StartsWith("Put a into b along the axis", finding.Advice, StringComparison.Ordinal);
@@ -226,9 +248,12 @@ public sealed class PairAdviceTests
         (RingPair)GearPair.At(ExternalGear.Create(pinion ?? Pinion), RingGear.Create(ring ?? Ring), distance);
 
     private static RackPair OverRack(double height, GearData? gear = null, RackBarData? rack = null) =>
-        (RackPair)GearPair.At(ExternalGear.Create(gear ?? Pinion), RackBar.Create(rack ?? Bar), height);
+        (RackPair)GearPair.At(ExternalGear.Create(gear ?? Gear), RackBar.Create(rack ?? Bar), height);
 
-    private static Finding[] Of(GearPair pair, double wanted = Wanted) => [.. PairCheck.Of(pair, "a", "b", "mesh", TestLimits.Common, wanted)];
+    private static Finding[] Of(GearPair pair, double wanted = Wanted, Limits? limits = null) =>
+        [.. PairCheck.Of(pair, "a", "b", "mesh", limits ?? TestLimits.Common, wanted)];
+
+    private static Finding Find(GearPair pair, string name, double wanted, Limits limits) => Of(pair, wanted, limits).Single(finding => finding.Name == name);
 
     // The worst of that name.
     private static Finding Find(GearPair pair, string name, params Level[] levels)
