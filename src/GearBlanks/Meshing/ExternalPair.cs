@@ -54,6 +54,6 @@ public sealed record ExternalPair : GearPair
         return TipCorner.LeastRoom(
             RoundCornerPath.Outside(gear, mate, CentreDistance, WorkingPressureAngle),
             new ExternalSide(gear, working),
-            gear.FormRadius, Math.Max(gear.FormRadius, working));
+            gear.FormRadius, Math.Max(gear.FormRadius, Math.Min(working, gear.TipRadius)));
     }
 }

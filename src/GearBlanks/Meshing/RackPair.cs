@@ -67,10 +67,10 @@ public sealed record RackPair : GearPair
     private double? GearFilletClearance => TipCorner.LeastRoom(
         new RackCornerPath(Gear, Rack, CentreDistance),
         new ExternalSide(Gear, Gear.ReferenceRadius),
-        Gear.FormRadius, Math.Max(Gear.FormRadius, Gear.ReferenceRadius));
+        Gear.FormRadius, Math.Max(Gear.FormRadius, Math.Min(Gear.ReferenceRadius, Gear.TipRadius)));
 
     private double? RackFilletClearance => TipCorner.LeastRoom(
         new OverRackCornerPath(Gear, CentreDistance, WorkingPressureAngle),
         new RackSide(Rack, RollingHeight),
-        Rack.FormHeight, Math.Max(Rack.FormHeight, RollingHeight));
+        Rack.FormHeight, Math.Max(Rack.FormHeight, Math.Min(RollingHeight, Rack.TipHeight)));
 }

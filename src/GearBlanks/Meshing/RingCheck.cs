@@ -36,8 +36,8 @@ internal static class RingCheck
     // An undercut may let the tip pass where there is no involute to touch.
     private static Limit InvoluteLimit(RingPair pair)
     {
-        double? fillet = pair.First is RingGear ? pair.SecondFilletClearance : pair.FirstFilletClearance;
-        return new Limit(fillet < 0 ? 0 : null, 0, null, null, Source);
+        bool digsIn = pair.InvoluteClearance < 0 && (pair.First is RingGear ? pair.SecondFilletClearance : pair.FirstFilletClearance) < 0;
+        return new Limit(digsIn ? 0 : null, 0, null, null, Source);
     }
 
     private static string InvoluteAdvice(RingPair pair, string pinion, string ring) =>

@@ -114,13 +114,17 @@ public sealed record RingPair : GearPair
 
     private RoundCornerPath PinionCorner => RoundCornerPath.InRing(Ring, Pinion, CentreDistance, WorkingPressureAngle);
 
+    // With nearly equal tooth counts the working circles lie beyond the teeth: then half the flank belongs to the fillet, and the rest to the tips.
     private double? PinionFilletClearance => TipCorner.LeastRoom(
         RoundCornerPath.OfRing(Pinion, Ring, CentreDistance, WorkingPressureAngle),
         new ExternalSide(Pinion, WorkingRadius(Pinion)),
-        Pinion.FormRadius, Math.Max(Pinion.FormRadius, WorkingRadius(Pinion)));
+        Pinion.FormRadius, Math.Max(Pinion.FormRadius, Math.Min(WorkingRadius(Pinion), MiddleOf(Pinion))));
 
     private double? RingFilletClearance => TipCorner.LeastRoom(
-        PinionCorner, new RingSide(Ring, WorkingRadius(Ring)), Ring.FormRadius, Math.Min(Ring.FormRadius, WorkingRadius(Ring)));
+        PinionCorner, new RingSide(Ring, WorkingRadius(Ring)),
+        Ring.FormRadius, Math.Min(Ring.FormRadius, Math.Max(WorkingRadius(Ring), MiddleOf(Ring))));
+
+    private static double MiddleOf(Gear gear) => (gear.FormRadius + gear.TipRadius) / 2;
 
     private static double InvoluteAt(Gear gear) => InvoluteFunction.Inv(Math.Acos(gear.BaseRadius / gear.TipRadius));
 

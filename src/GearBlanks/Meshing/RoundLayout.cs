@@ -55,10 +55,10 @@ internal sealed record RoundLayout : PairLayout
     /// <inheritdoc/>
     public override double DistanceFor(double backlash)
     {
-        double Excess(double angle) => BacklashAtAngle(angle, LeastDistance / Math.Cos(angle)) - backlash;
-        (double low, double high) = Sense > 0 ? (0, WidestAngle) : (WidestPlay(), ClosedAngle());
-        RequireWithinReach(Excess(low), Excess(high), backlash);
-        return LeastDistance / Math.Cos(Excess(high) == 0 ? high : Brent.FindRoot(Excess, low, high, 1e-15, MaxSteps));
+        double Excess(double angle) => Sense * (BacklashAtAngle(angle, LeastDistance / Math.Cos(angle)) - backlash);
+        double low = Sense > 0 ? 0 : WidestPlay();
+        RequireWithinReach(Excess(low), Excess(WidestAngle), backlash);
+        return LeastDistance / Math.Cos(Brent.FindRoot(Excess, low, WidestAngle, 1e-15, MaxSteps));
     }
 
     /// <inheritdoc/>
@@ -76,36 +76,36 @@ internal sealed record RoundLayout : PairLayout
 
     private double BacklashAtAngle(double angle, double distance) => Sense * 2 * distance * (InvoluteFunction.Inv(angle) - _closedInvolute);
 
-    // The working angle without backlash; 0 where no distance is without, so that the bracket is empty.
-    private double ClosedAngle() => _closedInvolute > 0 ? InvoluteFunction.Inverse(_closedInvolute) : 0;
-
     // In a ring the arc of backlash grows with the working circle before it shrinks, up to inv t + tan t = inv alpha_w0.
-    private double WidestPlay()
-    {
-        double high = ClosedAngle();
-        return high == 0 ? 0 : Brent.FindRoot(t => InvoluteFunction.Inv(t) + Math.Tan(t) - _closedInvolute, 0, high, 1e-15, MaxSteps);
-    }
+    private double WidestPlay() => _closedInvolute > 0
+        ? Brent.FindRoot(t => InvoluteFunction.Inv(t) + Math.Tan(t) - _closedInvolute, 0, InvoluteFunction.Inverse(_closedInvolute), 1e-15, MaxSteps)
+        : 0;
 
+    // Beyond the low end the play falls short at first (in a ring: exceeds what is wanted), and at the high end no longer.
     private void RequireWithinReach(double atLow, double atHigh, double backlash)
     {
         const string shapeCase = "backlash-out-of-reach";
-        bool reached = Sense > 0 ? atLow < 0 : atHigh <= 0 && _closedInvolute >= 0;
-        if (!reached)
-        {
-            throw Sense > 0
-                ? new GearGeometryException(
-                    shapeCase, "The teeth are so thin that the backlash is greater at every distance; backlash, mm",
-                    backlash, atLow + backlash, "use less thinning or a greater profile shift")
-                : new GearGeometryException(
-                    shapeCase, "The teeth are so thick that the backlash is smaller at every distance; backlash, mm",
-                    backlash, atHigh + backlash, "use more thinning or a smaller profile shift");
-        }
-
-        if (!(Sense > 0 ? atHigh > 0 : atLow >= 0))
+        if (Sense < 0 && !(atLow <= 0))
         {
             throw new GearGeometryException(
-                shapeCase, "No centre distance gives so much backlash; backlash, mm",
-                backlash, (Sense > 0 ? atHigh : atLow) + backlash, "use less backlash");
+                shapeCase,
+                _closedInvolute < 0
+                    ? "The teeth are so thick that the backlash is smaller at every distance; backlash, mm"
+                    : "No centre distance gives so much backlash; backlash, mm",
+                backlash, backlash - atLow, _closedInvolute < 0 ? "use more thinning or a smaller profile shift" : "use less backlash");
+        }
+
+        if (Sense > 0 && !(atLow < 0))
+        {
+            throw new GearGeometryException(
+                shapeCase, "The teeth are so thin that the backlash is greater at every distance; backlash, mm",
+                backlash, atLow + backlash, "use less thinning or a greater profile shift");
+        }
+
+        if (!(atHigh > 0))
+        {
+            throw new GearGeometryException(
+                shapeCase, "No centre distance gives so much backlash; backlash, mm", backlash, atHigh + backlash, "use less backlash");
         }
     }
 }

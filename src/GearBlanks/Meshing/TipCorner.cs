@@ -11,7 +11,7 @@ internal static class TipCorner
     private const double Rounding = 1e-7;
 
     // Of a stretch: the room is least there, so that the square of it is all that is lost.
-    private const double Accuracy = 1e-8;
+    private const double Accuracy = 1e-6;
 
     private static readonly double Golden = (Math.Sqrt(5) - 1) / 2;
 
