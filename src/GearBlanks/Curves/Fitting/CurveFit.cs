@@ -1,65 +1,75 @@
-using MathNet.Numerics.RootFinding;
-
 namespace GearBlanks.Curves.Fitting;
 
-/// <summary>Fits one exact curve by lines and arcs within a tolerance; the ends and their tangents stay exact.</summary>
+/// <summary>The fewest lines or arcs for one exact curve within a tolerance; joints and ends lie on the curve.</summary>
 internal static class CurveFit
 {
-    // A guard against a hang only: the bracketed root takes under twenty steps.
-    private const int MaxSteps = 200;
+    /// <summary>Bulge of a quarter turn, the most of one arc.</summary>
+    public static readonly double QuarterTurnBulge = Math.Tan(Math.PI / 8);
 
-    // Where two arcs meet need not be known better: their tangents then differ by less than a kink that any reader sees.
-    private const double RelativeRounding = 1e-14;
+    // Enough that the first division is good; its errors only cost steps, never accuracy.
+    private const int DensitySteps = 24;
+    private const int DensityStepsAChord = 4;
 
-    // rad: far below what a file's decimals can tell.
-    private const double LeastKink = 1e-12;
-
-    private static readonly double QuarterTurnBulge = Math.Tan(Math.PI / 8);
+    // So many arcs over the first count are tried before the surer way.
+    private const int MostExtra = 4;
 
     // No tolerance that files can carry asks for more; a curve that does is a programming error.
-    private const int MostPieces = 100_000;
+    private const int MostChords = 1_000_000;
 
-    public static List<Piece> Fit(Curve curve, double tolerance, Pieces kind) => curve switch
+    /// <summary>Fits a curve that grows with its parameter.</summary>
+    /// <param name="curve">The curve.</param>
+    /// <param name="exactStart">True where the tangent at its first point must be the curve's.</param>
+    /// <param name="exactEnd">True where the tangent at its last point must be the curve's.</param>
+    /// <param name="tolerance">Tolerance, mm.</param>
+    /// <param name="kind">Arcs or chords.</param>
+    public static FittedCurve Fit(Curve curve, bool exactStart, bool exactEnd, double tolerance, Pieces kind) => (curve, kind) switch
     {
-        Line => [new Piece(curve.StartPoint, 0, curve.EndPoint)],
-        Arc arc when kind == Pieces.Arcs => Quarters(arc),
-        Arc arc => Divide(arc, arc.Start, arc.End, tolerance, kind),
-        _ => FitStretches(curve, tolerance, kind),
+        (Line, _) => new([new Piece(curve.StartPoint, 0, curve.EndPoint)]),
+        (Arc arc, Pieces.Arcs) => new(Quarters(arc)),
+        (_, Pieces.Arcs) => Arcs(curve, exactStart, exactEnd, tolerance),
+        _ => new(Chords(curve, tolerance)),
     };
 
-    private static List<Piece> Quarters(Arc arc)
+    private static Piece[] Quarters(Arc arc)
     {
         int count = (int)Math.Ceiling(Math.Abs(arc.Sweep) / (Math.PI / 2 * (1 + 1e-12)));
         double bulge = Math.Tan(arc.Sweep / count / 4);
-        var pieces = new List<Piece>(count);
+        var pieces = new Piece[count];
+        Point from = arc.StartPoint;
         for (int i = 0; i < count; i++)
         {
-            Point from = arc.PointAt(arc.Start + (arc.Sweep * i / count));
-            pieces.Add(new Piece(from, bulge, arc.PointAt(arc.Start + (arc.Sweep * (i + 1) / count))));
+            Point to = arc.PointAt(arc.Start + (arc.Sweep * (i + 1) / count));
+            pieces[i] = new Piece(from, bulge, to);
+            from = to;
         }
 
         return pieces;
     }
 
-    private static List<Piece> FitStretches(Curve curve, double tolerance, Pieces kind)
+    private static FittedCurve Arcs(Curve curve, bool exactStart, bool exactEnd, double tolerance)
     {
-        var pieces = new List<Piece>();
-        double start = curve.Start;
-        foreach (double end in curve.CurvatureExtrema.Append(curve.End))
+        var density = new Density(curve, tolerance, Pieces.Arcs, stackalloc double[(2 * DensitySteps) + 2]);
+        var chain = new ArcChain(curve, exactStart, exactEnd, tolerance);
+        int first = ArcChain.FirstCount(density.Total, exactStart, exactEnd);
+        for (int count = first; count <= first + MostExtra; count++)
         {
-            pieces.AddRange(Divide(curve, start, end, tolerance, kind));
-            start = end;
+            if (chain.TryFit(density, count) is { } pieces)
+            {
+                return new(pieces);
+            }
         }
 
-        return pieces;
+        return new(Biarcs.Fit(curve, density, tolerance), true);
     }
 
-    private static List<Piece> Divide(Curve curve, double start, double end, double tolerance, Pieces kind)
+    private static Piece[] Chords(Curve curve, double tolerance)
     {
-        var stretch = new Stretch(curve, start, end, kind);
-        for (int count = 1; count <= MostPieces; count += 1 + (count / 16))
+        var coarse = new Density(curve, tolerance, Pieces.Chords, stackalloc double[(2 * DensitySteps) + 2]);
+        int steps = Math.Max(DensitySteps, DensityStepsAChord * (int)Math.Min(MostChords, coarse.Total));
+        var density = new Density(curve, tolerance, Pieces.Chords, new double[(2 * steps) + 2]);
+        for (int count = Math.Max(1, (int)Math.Ceiling(density.Total - 0.01)); count <= MostChords; count += 1 + (count / 256))
         {
-            if (TryDivide(curve, stretch, count, tolerance, kind) is { } pieces)
+            if (TryChords(curve, density, count, tolerance) is { } pieces)
             {
                 return pieces;
             }
@@ -68,60 +78,27 @@ internal static class CurveFit
         throw new ArgumentOutOfRangeException(nameof(tolerance), tolerance, "The tolerance is too small for the size of the curve.");
     }
 
-    private static List<Piece>? TryDivide(Curve curve, Stretch stretch, int count, double tolerance, Pieces kind)
+    private static Piece[]? TryChords(Curve curve, in Density density, int count, double tolerance)
     {
-        var pieces = new List<Piece>(2 * count);
+        var pieces = new Piece[count];
+        double start = curve.Start;
+        Point from = curve.StartPoint;
         for (int i = 0; i < count; i++)
         {
-            double from = stretch.ParameterAt(i, count);
-            double to = stretch.ParameterAt(i + 1, count);
-            bool proved = kind == Pieces.Arcs
-                ? TryBiarc(curve, from, to, tolerance, pieces)
-                : TryChord(curve, from, to, tolerance, pieces);
-            if (!proved)
+            double end = i == count - 1 ? curve.End : density.ParameterAt((i + 1.0) / count);
+            Point to = curve.PointAt(end);
+            pieces[i] = new Piece(from, 0, to);
+            if (!Deviation.IsProved(curve, start, end, pieces[i], tolerance))
             {
                 return null;
             }
+
+            (start, from) = (end, to);
         }
 
         return pieces;
     }
-
-    private static bool TryChord(Curve curve, double from, double to, double tolerance, List<Piece> pieces)
-    {
-        var chord = new Piece(curve.PointAt(from), 0, curve.PointAt(to));
-        pieces.Add(chord);
-        return Deviation.IsProved(curve, from, to, chord, tolerance);
-    }
-
-    // Two arcs, tangent to the curve at both ends and to each other, that meet on the curve.
-    private static bool TryBiarc(Curve curve, double from, double to, double tolerance, List<Piece> pieces)
-    {
-        (Point a, Point b) = (curve.PointAt(from), curve.PointAt(to));
-        (Vector ta, Vector tb) = (curve.TangentAt(from), curve.TangentAt(to));
-        double turn = ta.AngleTo(tb);
-
-        // An arc turns by twice the angle between its tangent and its chord; both together turn as the curve does. At the two ends this has opposite signs.
-        double Kink(double t)
-        {
-            Point at = curve.PointAt(t);
-            return (t == from ? 0 : 2 * ta.AngleTo(at - a)) + (t == to ? 0 : 2 * (b - at).AngleTo(tb)) - turn;
-        }
-
-        // Of a stretch that is itself an arc, but for rounding, any point will do.
-        double split = (from + to) / 2;
-        if (Math.Abs(Kink(from)) > LeastKink && !Brent.TryFindRoot(Kink, from, to, Math.Abs(to - from) * RelativeRounding, MaxSteps, out split))
-        {
-            return false;
-        }
-
-        Point joint = curve.PointAt(split);
-        var first = Piece.Leaving(a, ta, joint);
-        var second = Piece.Arriving(joint, b, tb);
-        pieces.Add(first);
-        pieces.Add(second);
-        return Math.Max(Math.Abs(first.Bulge), Math.Abs(second.Bulge)) <= QuarterTurnBulge
-            && Deviation.IsProved(curve, from, split, first, tolerance)
-            && Deviation.IsProved(curve, split, to, second, tolerance);
-    }
 }
+
+/// <summary>A curve's pieces in order of travel, and whether the surer way with more of them had to be taken.</summary>
+internal readonly record struct FittedCurve(Piece[] Pieces, bool IsFallback = false);
