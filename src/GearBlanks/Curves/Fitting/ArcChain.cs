@@ -5,34 +5,38 @@ namespace GearBlanks.Curves.Fitting;
 /// Where an arc's tangents at its joints are turned by d0 and d1 against the curve's, d0 + d1 is the angle from the first tangent to the chord less
 /// that from the chord to the last: about -k' L^2 / 6. The fewest arcs turn each joint by -k' L^2 / 12, which makes the deviation, |k'| L^3 / (72 sqrt 3),
 /// alike on both halves; as that is to be the same for all arcs, the turn is proportional to 1 / L. So the unknowns are the joints and one factor of
-/// all turns, and each arc gives one equation. Ends where the tangent is exact turn by nothing.
+/// all turns, and each arc gives one equation. At ends the turn may be given: by nothing where the tangent is exact.
 /// </summary>
 internal sealed class ArcChain
 {
     // An exact tangent lets its arc reach 0.69 of the others' share, and wants the next turn a little less than theirs.
-    private const double ExactTangentCost = 0.31;
+    public const double ExactTangentCost = 0.31;
     private const double NextToExact = 0.944;
 
     private const int MostSteps = 25;
-    private const int LooseSteps = 3;
 
     // rad: a kink that no reader sees, and rounding does not hide.
     private const double MostKink = 1e-9;
 
     // Rounds of evening out the deviations before more arcs are taken.
-    private const int MostRounds = 4;
+    private const int MostRounds = 6;
+
+    private const double FirstGain = 0.5;
+
+    private const int MostOnStack = 64;
 
     private readonly Curve _curve;
-    private readonly bool _exactStart;
-    private readonly bool _exactEnd;
+    private readonly double? _startTurn;
+    private readonly double? _endTurn;
     private readonly double _tolerance;
 
-    public ArcChain(Curve curve, bool exactStart, bool exactEnd, double tolerance) =>
-        (_curve, _exactStart, _exactEnd, _tolerance) = (curve, exactStart, exactEnd, tolerance);
-
-    /// <summary>How many arcs to try first, from the least number of the curve.</summary>
-    public static int FirstCount(double least, bool exactStart, bool exactEnd) =>
-        Math.Max(1, (int)Math.Ceiling(least + (ExactTangentCost * ((exactStart ? 1 : 0) + (exactEnd ? 1 : 0))) - 0.1));
+    /// <summary>Arcs for a curve that grows with its parameter.</summary>
+    /// <param name="curve">The curve.</param>
+    /// <param name="startTurn">Angle from the curve's first tangent to the arcs', rad; null where the arcs may choose.</param>
+    /// <param name="endTurn">The same for the last tangent.</param>
+    /// <param name="tolerance">Tolerance, mm.</param>
+    public ArcChain(Curve curve, double? startTurn, double? endTurn, double tolerance) =>
+        (_curve, _startTurn, _endTurn, _tolerance) = (curve, startTurn, endTurn, tolerance);
 
     /// <summary>The arcs, or null where so many do not keep the tolerance.</summary>
     public Piece[]? TryFit(in Density density, int count)
@@ -41,30 +45,33 @@ internal sealed class ArcChain
         var parameters = new double[count + 1];
         var factors = new double[count + 1];
         var shares = new double[count + 1];
-        double before = _exactStart && count > 1 ? ExactTangentCost : 0;
-        double whole = count - before - (_exactEnd && count > 1 ? ExactTangentCost : 0);
+        double before = _startTurn.HasValue && count > 1 ? ExactTangentCost : 0;
+        double whole = count - before - (_endTurn.HasValue && count > 1 ? ExactTangentCost : 0);
         for (int i = 0; i <= count; i++)
         {
             parameters[i] = i == 0 ? _curve.Start : i == count ? _curve.End : density.ParameterAt((i - before) / whole);
-            factors[i] = (i == 1 && _exactStart) || (i == count - 1 && _exactEnd) ? NextToExact : 1;
+            factors[i] = (i == 1 && _startTurn.HasValue) || (i == count - 1 && _endTurn.HasValue) ? NextToExact : 1;
             joints[i] = _curve.StateAt(parameters[i]);
         }
 
-        if (_exactStart)
+        if (_startTurn.HasValue)
         {
             factors[0] = 0;
         }
 
-        if (_exactEnd)
+        if (_endTurn.HasValue)
         {
             factors[count] = 0;
         }
 
+        Share(parameters, joints, factors, shares);
         var pieces = new Piece[count];
         var deviations = new double[count];
+        var excess = new double[count + 1];
+        double gain = FirstGain;
         for (int round = 0; round < MostRounds; round++)
         {
-            if (!TrySolve(parameters, joints, factors, shares, pieces))
+            if (!TrySolve(parameters, joints, shares, pieces))
             {
                 return null;
             }
@@ -88,7 +95,7 @@ internal sealed class ArcChain
                 return null;
             }
 
-            EvenOut(factors, deviations, mean);
+            gain = EvenOut(shares, deviations, excess, gain);
         }
 
         return null;
@@ -108,29 +115,44 @@ internal sealed class ArcChain
         return true;
     }
 
-    private static void EvenOut(double[] factors, double[] deviations, double mean)
+    // Turns the joints of arcs that deviate more than the others by less, and the other way; how far depends on how much the last round did.
+    private static double EvenOut(double[] shares, double[] deviations, double[] excess, double gain)
     {
-        for (int i = 0; i < factors.Length; i++)
+        Span<double> now = shares.Length < MostOnStack ? stackalloc double[shares.Length] : new double[shares.Length];
+        double mean = 0;
+        for (int i = 0; i < now.Length; i++)
         {
-            double left = mean / Math.Cbrt(deviations[Math.Max(0, i - 1)]);
-            double right = mean / Math.Cbrt(deviations[Math.Min(deviations.Length - 1, i)]);
-            factors[i] *= Math.Clamp(((left * left) + (right * right)) / 2, 0.5, 2);
+            now[i] = Math.Log(Math.Max(deviations[Math.Max(0, i - 1)], deviations[Math.Min(deviations.Length - 1, i)]));
+            mean += now[i] / now.Length;
         }
+
+        double before = 0;
+        double both = 0;
+        for (int i = 0; i < now.Length; i++)
+        {
+            now[i] -= mean;
+            before += excess[i] * excess[i];
+            both += excess[i] * now[i];
+        }
+
+        gain = before > 0 ? Math.Clamp(gain / Math.Max(0.1, 1 - (both / before)), 0.05, 1) : gain;
+        for (int i = 0; i < now.Length; i++)
+        {
+            excess[i] = now[i];
+            shares[i] *= Math.Exp(-gain * Math.Clamp(now[i], -1, 1));
+        }
+
+        return gain;
     }
 
-    private bool TrySolve(double[] parameters, CurveState[] joints, double[] factors, double[] shares, Piece[] pieces)
+    private bool TrySolve(double[] parameters, CurveState[] joints, double[] shares, Piece[] pieces)
     {
         int count = pieces.Length;
-        Span<double> fixedPart = count < 64 ? stackalloc double[count + 1] : new double[count + 1];
-        Span<double> factorPart = count < 64 ? stackalloc double[count + 1] : new double[count + 1];
+        Span<double> fixedPart = count < MostOnStack ? stackalloc double[count + 1] : new double[count + 1];
+        Span<double> factorPart = count < MostOnStack ? stackalloc double[count + 1] : new double[count + 1];
         double factor = 0;
         for (int step = 0; step < MostSteps; step++)
         {
-            if (step < LooseSteps)
-            {
-                Share(parameters, joints, factors, shares);
-            }
-
             double kink = 0;
             for (int i = 1; i <= count; i++)
             {
@@ -140,9 +162,11 @@ internal sealed class ArcChain
                 double first = a.Tangent.AngleTo(chord);
                 double last = chord.AngleTo(b.Tangent);
                 double wanted = shares[i - 1] + shares[i];
-                double residual = first - last + (factor * wanted);
+                double firstTurn = (i == 1 ? _startTurn ?? 0 : 0) - (factor * shares[i - 1]);
+                double lastTurn = (i == count ? _endTurn ?? 0 : 0) - (factor * shares[i]);
+                double residual = first - last - firstTurn - lastTurn;
                 kink = Math.Max(kink, Math.Abs(residual));
-                double half = (first + last + (factor * (shares[i - 1] - shares[i]))) / 2;
+                double half = (first - firstTurn + last + lastTurn) / 2;
                 pieces[i - 1] = new Piece(a.Point, Math.Tan(half / 2), b.Point);
                 double atFirst = i == 1 ? 0 : ((2 * a.Tangent.Cross(chord) / (length * length)) - a.Curvature) * a.Speed;
                 double atLast = ((2 * chord.Cross(b.Tangent) / (length * length)) - b.Curvature) * b.Speed;
@@ -155,7 +179,7 @@ internal sealed class ArcChain
                 }
             }
 
-            if (step >= LooseSteps && kink <= MostKink)
+            if (step > 0 && kink <= MostKink)
             {
                 return true;
             }

@@ -22,17 +22,18 @@ internal readonly ref struct Density
         _weights = room[(steps + 1)..];
         double scale = kind == Pieces.Arcs ? Math.Cbrt(1 / (72 * Math.Sqrt(3) * tolerance)) : Math.Sqrt(1 / (8 * tolerance));
 
-        // The density may grow with the cube root of the parameter, which the steps undo.
-        double first = Math.Cbrt(curve.Start);
-        double step = (Math.Cbrt(curve.End) - first) / steps;
+        // The density of arcs may grow with the cube root of the parameter, which steps of that root undo.
+        bool arcs = kind == Pieces.Arcs;
+        double first = arcs ? Math.Cbrt(curve.Start) : curve.Start;
+        double step = ((arcs ? Math.Cbrt(curve.End) : curve.End) - first) / steps;
         _parameters[0] = curve.Start;
         _weights[0] = 0;
         for (int i = 1; i <= steps; i++)
         {
             double end = first + (step * i);
             double middle = end - (step / 2);
-            _parameters[i] = i == steps ? curve.End : end * end * end;
-            double density = scale * curve.PieceDensityAt(middle * middle * middle, kind == Pieces.Arcs);
+            _parameters[i] = i == steps ? curve.End : arcs ? end * end * end : end;
+            double density = scale * curve.PieceDensityAt(arcs ? middle * middle * middle : middle, arcs);
             _weights[i] = _weights[i - 1] + (density * (_parameters[i] - _parameters[i - 1]));
         }
     }

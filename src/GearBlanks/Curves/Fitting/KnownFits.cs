@@ -1,0 +1,37 @@
+namespace GearBlanks.Curves.Fitting;
+
+/// <summary>Fits each curve once.</summary>
+internal sealed class KnownFits(double tolerance, Pieces kind)
+{
+    private readonly Dictionary<(Curve Own, double? StartTurn, double? EndTurn), FittedCurve> _fits = new(8);
+    private readonly Dictionary<(Side Fillet, Side Flank), double> _turns = new(2);
+
+    /// <summary>Tolerance, mm.</summary>
+    public double Tolerance => tolerance;
+
+    /// <summary>The pieces of a curve by itself.</summary>
+    public FittedCurve Fit(Curve own, double? startTurn, double? endTurn)
+    {
+        if (!_fits.TryGetValue((own, startTurn, endTurn), out FittedCurve fitted))
+        {
+            fitted = CurveFit.Fit(own, startTurn, endTurn, tolerance, kind);
+            _fits.Add((own, startTurn, endTurn), fitted);
+        }
+
+        return fitted;
+    }
+
+    /// <summary>The turn of the tangent, in the outline, that a fillet and a flank share.</summary>
+    public double SharedTurn(Side fillet, Side flank)
+    {
+        // Found for the fillet by itself, so that mirror images agree to the last bit.
+        (Side own, Side other) = (fillet with { IsMirrored = false }, flank with { IsMirrored = flank.IsMirrored != fillet.IsMirrored });
+        if (!_turns.TryGetValue((own, other), out double turn))
+        {
+            turn = SharedTangent.Between(own, other, this);
+            _turns.Add((own, other), turn);
+        }
+
+        return fillet.IsMirrored ? -turn : turn;
+    }
+}

@@ -1,0 +1,104 @@
+namespace GearBlanks.Curves.Fitting;
+
+/// <summary>
+/// The tangent that the arcs of a fillet and of a flank share at their joint. Each would like it turned its own way and needs up to a third of
+/// an arc more for the curve's own tangent, half an arc for the other's wish; so what one has to spare saves the other an arc.
+/// </summary>
+internal static class SharedTangent
+{
+    private const int DensitySteps = 24;
+
+    // In arcs: the density is that of many arcs, few do not quite reach it.
+    private const double Reserve = 0.06;
+
+    // A turn against a curve's wish costs about so much of an arc a part of that wish, and one towards it saves so much.
+    private const double CostAgainst = 0.37;
+    private const double GainTowards = 0.33;
+    private const double MostAgainst = 0.5;
+
+    /// <summary>The turn, in the fillet's own sense, with the fewest arcs for both; 0 where none saves any.</summary>
+    public static double Between(Side fillet, Side flank, KnownFits fits)
+    {
+        Wish first = WishOf(fillet, fits.Tolerance);
+        Wish second = WishOf(flank, fits.Tolerance);
+        for (int extra = 0; extra <= 1; extra++)
+        {
+            for (int toSecond = 0; toSecond <= extra; toSecond++)
+            {
+                int firstCount = first.WholeLeast + extra - toSecond;
+                int secondCount = second.WholeLeast + toSecond;
+                if (TurnFor(first, firstCount, second, secondCount) is { } turn
+                    && CountOf(fillet, turn, fits) <= firstCount && CountOf(flank, turn, fits) <= secondCount)
+                {
+                    return turn;
+                }
+            }
+        }
+
+        return 0;
+    }
+
+    private static int CountOf(Side side, double turn, KnownFits fits)
+    {
+        double own = side.IsMirrored ? -turn : turn;
+        FittedCurve fitted = side.AtEnd ? fits.Fit(side.Own, side.OtherTurn, own) : fits.Fit(side.Own, own, side.OtherTurn);
+        return fitted.Pieces is null ? int.MaxValue : fitted.Pieces.Length;
+    }
+
+    // None, the curve's own tangent where both can have it, or what lies amid the turns that suit both.
+    private static double? TurnFor(in Wish first, int firstCount, in Wish second, int secondCount)
+    {
+        (double low, double high) = first.Range(firstCount);
+        (double otherLow, double otherHigh) = second.Range(secondCount);
+        (low, high) = (Math.Max(low, otherLow), Math.Min(high, otherHigh));
+        return !(low <= high) ? null : low <= 0 && high >= 0 ? 0 : (low + high) / 2;
+    }
+
+    private static Wish WishOf(Side side, double tolerance)
+    {
+        Curve curve = side.Own;
+        var density = new Density(curve, tolerance, Pieces.Arcs, stackalloc double[(2 * DensitySteps) + 2]);
+        double least = density.Total;
+        double share = Math.Min(1, 1 / least);
+        double inner = density.ParameterAt(side.AtEnd ? 1 - share : share);
+        double joint = side.AtEnd ? curve.End : curve.Start;
+        double length = Math.Abs(curve.LengthBetween(inner, joint)) * Math.Max(1, 1 / least);
+        double rise = (curve.CurvatureAt(joint) - curve.CurvatureAt(inner)) * (side.AtEnd ? 1 : -1);
+        double sense = (rise > 0) == side.IsMirrored ? 1 : -1;
+
+        // A single arc whose other tangent is given leaves nothing to choose.
+        double? only = null;
+        if (side.OtherTurn is { } other)
+        {
+            Vector chord = curve.EndPoint - curve.StartPoint;
+            double turn = curve.TangentAt(curve.Start).AngleTo(chord) - chord.AngleTo(curve.TangentAt(curve.End)) - other;
+            only = side.IsMirrored ? -turn : turn;
+        }
+
+        return new Wish(least, sense * 6 * Math.Sqrt(3) * tolerance / length, side.OtherTurn.HasValue ? ArcChain.ExactTangentCost : 0, only);
+    }
+
+    /// <summary>What one curve would like.</summary>
+    /// <param name="Least">The fewest arcs, as a fraction.</param>
+    /// <param name="Turn">The turn of its tangent that costs it nothing, rad.</param>
+    /// <param name="OtherCost">What its other end costs, in arcs.</param>
+    /// <param name="Only">The turn of a single arc, where there is but one.</param>
+    private readonly record struct Wish(double Least, double Turn, double OtherCost, double? Only)
+    {
+        public int WholeLeast => Math.Max(1, (int)Math.Ceiling(Least));
+
+        /// <summary>From which to which turn so many arcs are likely to do; none where the first exceeds the second.</summary>
+        public (double Low, double High) Range(int count)
+        {
+            if (count == 1 && Only is { } only)
+            {
+                return (only, only);
+            }
+
+            double spare = count - Least - OtherCost - Reserve;
+            double needed = (ArcChain.ExactTangentCost - spare) / (spare < ArcChain.ExactTangentCost ? GainTowards : CostAgainst);
+            (double from, double to) = (Turn * Math.Max(-MostAgainst, needed), Turn);
+            return needed > 1 ? (1, 0) : Turn > 0 ? (from, to) : (to, from);
+        }
+    }
+}
