@@ -9,28 +9,37 @@ internal static class SharedTangent
     private const int DensitySteps = 24;
 
     // In arcs: the density is that of many arcs, few do not quite reach it.
-    private const double Reserve = 0.06;
+    private const double Reserve = 0.03;
 
     // A turn against a curve's wish costs about so much of an arc a part of that wish, and one towards it saves so much.
     private const double CostAgainst = 0.37;
     private const double GainTowards = 0.33;
-    private const double MostAgainst = 0.5;
+    private const double MostTowards = 1.1;
+    private const double MostAgainst = 0.7;
 
     /// <summary>The turn, in the fillet's own sense, with the fewest arcs for both; 0 where none saves any.</summary>
     public static double Between(Side fillet, Side flank, KnownFits fits)
     {
         Wish first = WishOf(fillet, fits.Tolerance);
         Wish second = WishOf(flank, fits.Tolerance);
+        Span<double> turns = stackalloc double[3];
         for (int extra = 0; extra <= 1; extra++)
         {
             for (int toSecond = 0; toSecond <= extra; toSecond++)
             {
                 int firstCount = first.WholeLeast + extra - toSecond;
                 int secondCount = second.WholeLeast + toSecond;
-                if (TurnFor(first, firstCount, second, secondCount) is { } turn
-                    && CountOf(fillet, turn, fits) <= firstCount && CountOf(flank, turn, fits) <= secondCount)
+                if (!TryTurns(first.Range(firstCount), second.Range(secondCount), turns))
                 {
-                    return turn;
+                    continue;
+                }
+
+                foreach (double turn in turns)
+                {
+                    if (CountOf(fillet, turn, fits) <= firstCount && CountOf(flank, turn, fits) <= secondCount)
+                    {
+                        return turn;
+                    }
                 }
             }
         }
@@ -45,13 +54,19 @@ internal static class SharedTangent
         return fitted.Pieces is null ? int.MaxValue : fitted.Pieces.Length;
     }
 
-    // None, the curve's own tangent where both can have it, or what lies amid the turns that suit both.
-    private static double? TurnFor(in Wish first, int firstCount, in Wish second, int secondCount)
+    // Of the turns that suit both: the curve's own tangent or what is next to it, what lies amid, and the farthest.
+    private static bool TryTurns((double Low, double High) first, (double Low, double High) second, Span<double> turns)
     {
-        (double low, double high) = first.Range(firstCount);
-        (double otherLow, double otherHigh) = second.Range(secondCount);
-        (low, high) = (Math.Max(low, otherLow), Math.Min(high, otherHigh));
-        return !(low <= high) ? null : low <= 0 && high >= 0 ? 0 : (low + high) / 2;
+        (double low, double high) = (Math.Max(first.Low, second.Low), Math.Min(first.High, second.High));
+        if (!(low <= high))
+        {
+            return false;
+        }
+
+        turns[0] = Math.Clamp(0, low, high);
+        turns[1] = (low + high) / 2;
+        turns[2] = Math.Abs(low) > Math.Abs(high) ? low : high;
+        return true;
     }
 
     private static Wish WishOf(Side side, double tolerance)
@@ -97,8 +112,8 @@ internal static class SharedTangent
 
             double spare = count - Least - OtherCost - Reserve;
             double needed = (ArcChain.ExactTangentCost - spare) / (spare < ArcChain.ExactTangentCost ? GainTowards : CostAgainst);
-            (double from, double to) = (Turn * Math.Max(-MostAgainst, needed), Turn);
-            return needed > 1 ? (1, 0) : Turn > 0 ? (from, to) : (to, from);
+            (double from, double to) = (Turn * Math.Max(-MostAgainst, needed), Turn * MostTowards);
+            return needed > MostTowards ? (1, 0) : Turn > 0 ? (from, to) : (to, from);
         }
     }
 }
