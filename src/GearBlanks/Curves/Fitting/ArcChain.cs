@@ -39,7 +39,7 @@ internal sealed class ArcChain
         (_curve, _startTurn, _endTurn, _tolerance) = (curve, startTurn, endTurn, tolerance);
 
     /// <summary>The arcs, or null where so many do not keep the tolerance.</summary>
-    public Piece[]? TryFit(in Density density, int count)
+    public Piece[]? TryFit(Density density, int count)
     {
         var joints = new CurveState[count + 1];
         var parameters = new double[count + 1];
@@ -105,7 +105,7 @@ internal sealed class ArcChain
     {
         for (int i = 0; i < pieces.Length; i++)
         {
-            if (Math.Abs(pieces[i].Bulge) > CurveFit.QuarterTurnBulge
+            if (Math.Abs(pieces[i].Bulge) > ArcFit.QuarterTurnBulge
                 || !Deviation.IsProved(_curve, parameters[i], parameters[i + 1], pieces[i], _tolerance))
             {
                 return false;

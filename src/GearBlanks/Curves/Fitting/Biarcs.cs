@@ -17,7 +17,7 @@ internal static class Biarcs
     // No tolerance that files can carry asks for more; a curve that does is a programming error.
     private const int MostPairs = 100_000;
 
-    public static Piece[] Fit(Curve curve, in Density density, double tolerance)
+    public static Piece[] Fit(Curve curve, Density density, double tolerance)
     {
         var pieces = new List<Piece>();
         for (int count = 1; count <= MostPairs; count += 1 + (count / 16))
@@ -31,7 +31,7 @@ internal static class Biarcs
         throw new ArgumentOutOfRangeException(nameof(tolerance), tolerance, "The tolerance is too small for the size of the curve.");
     }
 
-    private static bool TryDivide(Curve curve, in Density density, int count, double tolerance, List<Piece> pieces)
+    private static bool TryDivide(Curve curve, Density density, int count, double tolerance, List<Piece> pieces)
     {
         pieces.Clear();
         double from = curve.Start;
@@ -75,7 +75,7 @@ internal static class Biarcs
         var second = Piece.Arriving(joint, b, tb);
         pieces.Add(first);
         pieces.Add(second);
-        return Math.Max(Math.Abs(first.Bulge), Math.Abs(second.Bulge)) <= CurveFit.QuarterTurnBulge
+        return Math.Max(Math.Abs(first.Bulge), Math.Abs(second.Bulge)) <= ArcFit.QuarterTurnBulge
             && Deviation.IsProved(curve, from, split, first, tolerance)
             && Deviation.IsProved(curve, split, to, second, tolerance);
     }

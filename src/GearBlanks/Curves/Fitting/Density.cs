@@ -5,21 +5,23 @@ namespace GearBlanks.Curves.Fitting;
 /// lie on the curve. At a tolerance e that density is (|dk/ds| / (72 sqrt(3) e))^(1/3) a mm for tangent-continuous arcs, sqrt(|k| / (8 e)) for chords.
 /// </summary>
 /// <remarks>Source of the densities: our own; e'' = step - k for arcs, the sagitta for chords.</remarks>
-internal readonly ref struct Density
+internal sealed class Density
 {
-    private readonly Span<double> _parameters;
-    private readonly Span<double> _weights;
+    /// <summary>Enough that the first division is good; its errors only cost steps, never accuracy.</summary>
+    public const int UsualSteps = 20;
+
+    private readonly double[] _parameters;
+    private readonly double[] _weights;
 
     /// <summary>Integrates over a curve that grows with its parameter.</summary>
     /// <param name="curve">An involute or a trochoid.</param>
     /// <param name="tolerance">Tolerance, mm.</param>
     /// <param name="kind">Arcs or chords.</param>
-    /// <param name="room">Room for the integral: twice the number of steps, plus 2.</param>
-    public Density(Curve curve, double tolerance, Pieces kind, Span<double> room)
+    /// <param name="steps">Steps of the integral.</param>
+    public Density(Curve curve, double tolerance, Pieces kind, int steps = UsualSteps)
     {
-        int steps = (room.Length / 2) - 1;
-        _parameters = room[..(steps + 1)];
-        _weights = room[(steps + 1)..];
+        _parameters = new double[steps + 1];
+        _weights = new double[steps + 1];
         double scale = kind == Pieces.Arcs ? Math.Cbrt(1 / (72 * Math.Sqrt(3) * tolerance)) : Math.Sqrt(1 / (8 * tolerance));
 
         // The density of arcs may grow with the cube root of the parameter, which steps of that root undo.
@@ -45,7 +47,7 @@ internal readonly ref struct Density
     public double ParameterAt(double share)
     {
         double weight = share * Total;
-        int found = _weights.BinarySearch(weight);
+        int found = Array.BinarySearch(_weights, weight);
         int above = Math.Clamp(found < 0 ? ~found : found, 1, _weights.Length - 1);
 
         double step = _weights[above] - _weights[above - 1];

@@ -25,5 +25,5 @@ internal readonly record struct PieceCounts(Curve Curve, int Pieces, double Leas
 
     /// <summary>The fewest pieces of a curve, as a fraction: the integral of their density.</summary>
     public static double LeastOf(Curve curve, double tolerance, Pieces kind) =>
-        new Density(PatternFit.IsBackward(curve) ? curve.Reversed() : curve, tolerance, kind, new double[(2 * Steps) + 2]).Total;
+        new Density(PatternFit.IsBackward(curve) ? curve.Reversed() : curve, tolerance, kind, Steps).Total;
 }

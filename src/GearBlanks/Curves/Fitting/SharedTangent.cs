@@ -6,8 +6,6 @@ namespace GearBlanks.Curves.Fitting;
 /// </summary>
 internal static class SharedTangent
 {
-    private const int DensitySteps = 24;
-
     // In arcs: the density is that of many arcs, few do not quite reach it.
     private const double Reserve = 0.03;
 
@@ -20,8 +18,8 @@ internal static class SharedTangent
     /// <summary>The turn, in the fillet's own sense, with the fewest arcs for both; 0 where none saves any.</summary>
     public static double Between(Side fillet, Side flank, KnownFits fits)
     {
-        Wish first = WishOf(fillet, fits.Tolerance);
-        Wish second = WishOf(flank, fits.Tolerance);
+        Wish first = WishOf(fillet, fits);
+        Wish second = WishOf(flank, fits);
         Span<double> turns = stackalloc double[3];
         for (int extra = 0; extra <= 1; extra++)
         {
@@ -69,10 +67,10 @@ internal static class SharedTangent
         return true;
     }
 
-    private static Wish WishOf(Side side, double tolerance)
+    private static Wish WishOf(Side side, KnownFits fits)
     {
         Curve curve = side.Own;
-        var density = new Density(curve, tolerance, Pieces.Arcs, stackalloc double[(2 * DensitySteps) + 2]);
+        Density density = fits.DensityOf(curve);
         double least = density.Total;
         double share = Math.Min(1, 1 / least);
         double inner = density.ParameterAt(side.AtEnd ? 1 - share : share);
@@ -90,7 +88,7 @@ internal static class SharedTangent
             only = side.IsMirrored ? -turn : turn;
         }
 
-        return new Wish(least, sense * 6 * Math.Sqrt(3) * tolerance / length, side.OtherTurn.HasValue ? ArcChain.ExactTangentCost : 0, only);
+        return new Wish(least, sense * 6 * Math.Sqrt(3) * fits.Tolerance / length, side.OtherTurn.HasValue ? ArcChain.ExactTangentCost : 0, only);
     }
 
     /// <summary>What one curve would like.</summary>
