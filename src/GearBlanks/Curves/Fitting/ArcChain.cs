@@ -18,8 +18,13 @@ internal sealed class ArcChain
     // rad: a kink that no reader sees, and rounding does not hide.
     private const double MostKink = 1e-9;
 
+    // What a point's coordinates leave unknown, as a part of its distance from the origin.
+    private const double Rounding = 2e-15;
+
     // Rounds of evening out the deviations before more arcs are taken.
     private const int MostRounds = 6;
+
+    private const double FirstTilt = 0.75;
 
     private const double FirstGain = 0.5;
 
@@ -41,30 +46,22 @@ internal sealed class ArcChain
     /// <summary>The arcs, or null where so many do not keep the tolerance.</summary>
     public Piece[]? TryFit(Density density, int count)
     {
+        if (TryFit(density, count, 1) is { } pieces)
+        {
+            return pieces;
+        }
+
+        // Where both ends may choose, they rather choose differently.
+        return _startTurn.HasValue || _endTurn.HasValue ? null : TryFit(density, count, FirstTilt) ?? TryFit(density, count, 1 / FirstTilt);
+    }
+
+    private Piece[]? TryFit(Density density, int count, double tilt)
+    {
         var joints = new CurveState[count + 1];
         var parameters = new double[count + 1];
-        var factors = new double[count + 1];
         var shares = new double[count + 1];
-        double before = _startTurn.HasValue && count > 1 ? ExactTangentCost : 0;
-        double whole = count - before - (_endTurn.HasValue && count > 1 ? ExactTangentCost : 0);
-        for (int i = 0; i <= count; i++)
-        {
-            parameters[i] = i == 0 ? _curve.Start : i == count ? _curve.End : density.ParameterAt((i - before) / whole);
-            factors[i] = (i == 1 && _startTurn.HasValue) || (i == count - 1 && _endTurn.HasValue) ? NextToExact : 1;
-            joints[i] = _curve.StateAt(parameters[i]);
-        }
-
-        if (_startTurn.HasValue)
-        {
-            factors[0] = 0;
-        }
-
-        if (_endTurn.HasValue)
-        {
-            factors[count] = 0;
-        }
-
-        Share(parameters, joints, factors, shares);
+        Divide(density, parameters, joints, shares);
+        shares[0] *= tilt;
         var pieces = new Piece[count];
         var deviations = new double[count];
         var excess = new double[count + 1];
@@ -85,9 +82,9 @@ internal sealed class ArcChain
                 mean += Math.Cbrt(deviations[i]) / count;
             }
 
-            if (greatest <= _tolerance)
+            if (greatest <= _tolerance && AreProved(parameters, pieces))
             {
-                return AreProved(parameters, pieces) ? pieces : null;
+                return pieces;
             }
 
             if (mean * mean * mean > _tolerance)
@@ -99,6 +96,30 @@ internal sealed class ArcChain
         }
 
         return null;
+    }
+
+    // Equal parts of the density, and turns as constant dk/ds would have them but for their common factor.
+    private void Divide(Density density, double[] parameters, CurveState[] joints, double[] shares)
+    {
+        int last = joints.Length - 1;
+        double before = _startTurn.HasValue && last > 1 ? ExactTangentCost : 0;
+        double whole = last - before - (_endTurn.HasValue && last > 1 ? ExactTangentCost : 0);
+        for (int i = 0; i <= last; i++)
+        {
+            parameters[i] = i == 0 ? _curve.Start : i == last ? _curve.End : density.ParameterAt((i - before) / whole);
+            joints[i] = _curve.StateAt(parameters[i]);
+        }
+
+        // The turn changes its sense where the curvature has an extremum.
+        IReadOnlyList<double> extrema = _curve.CurvatureExtrema;
+        for (int i = 0; i <= last; i++)
+        {
+            double span = joints[Math.Min(last, i + 1)].Length - joints[Math.Max(0, i - 1)].Length;
+            double sense = extrema.Count > 0 && parameters[i] > extrema[0] ? -1 : 1;
+            bool isNextToGiven = (i == 1 && _startTurn.HasValue) || (i == last - 1 && _endTurn.HasValue);
+            bool isGiven = (i == 0 && _startTurn.HasValue) || (i == last && _endTurn.HasValue);
+            shares[i] = isGiven ? 0 : sense * (isNextToGiven ? NextToExact : 1) * (i == 0 || i == last ? 1 : 2) / span;
+        }
     }
 
     private bool AreProved(double[] parameters, Piece[] pieces)
@@ -165,7 +186,7 @@ internal sealed class ArcChain
                 double firstTurn = (i == 1 ? _startTurn ?? 0 : 0) - (factor * shares[i - 1]);
                 double lastTurn = (i == count ? _endTurn ?? 0 : 0) - (factor * shares[i]);
                 double residual = first - last - firstTurn - lastTurn;
-                kink = Math.Max(kink, Math.Abs(residual));
+                kink = Math.Max(kink, Math.Abs(residual) - (Rounding * b.Point.Radius / length));
                 double half = (first - firstTurn + last + lastTurn) / 2;
                 pieces[i - 1] = new Piece(a.Point, Math.Tan(half / 2), b.Point);
                 double atFirst = i == 1 ? 0 : ((2 * a.Tangent.Cross(chord) / (length * length)) - a.Curvature) * a.Speed;
@@ -179,7 +200,7 @@ internal sealed class ArcChain
                 }
             }
 
-            if (step > 0 && kink <= MostKink)
+            if (kink <= MostKink)
             {
                 return true;
             }
@@ -214,18 +235,5 @@ internal sealed class ArcChain
         }
 
         return false;
-    }
-
-    // The turn of each joint but for the common factor: it changes its sense where the curvature has an extremum.
-    private void Share(double[] parameters, CurveState[] joints, double[] factors, double[] shares)
-    {
-        IReadOnlyList<double> extrema = _curve.CurvatureExtrema;
-        int last = joints.Length - 1;
-        for (int i = 0; i <= last; i++)
-        {
-            double span = joints[Math.Min(last, i + 1)].Length - joints[Math.Max(0, i - 1)].Length;
-            double sense = extrema.Count > 0 && parameters[i] > extrema[0] ? -1 : 1;
-            shares[i] = sense * factors[i] * (i == 0 || i == last ? 1 : 2) / span;
-        }
     }
 }

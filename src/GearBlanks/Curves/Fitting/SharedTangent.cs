@@ -20,29 +20,34 @@ internal static class SharedTangent
     {
         Wish first = WishOf(fillet, fits);
         Wish second = WishOf(flank, fits);
-        Span<double> turns = stackalloc double[3];
-        for (int extra = 0; extra <= 1; extra++)
-        {
-            for (int toSecond = 0; toSecond <= extra; toSecond++)
-            {
-                int firstCount = first.WholeLeast + extra - toSecond;
-                int secondCount = second.WholeLeast + toSecond;
-                if (!TryTurns(first.Range(firstCount), second.Range(secondCount), turns))
-                {
-                    continue;
-                }
+        (int filletLeast, int flankLeast) = (first.WholeLeast, second.WholeLeast);
 
-                foreach (double turn in turns)
-                {
-                    if (CountOf(fillet, turn, fits) <= firstCount && CountOf(flank, turn, fits) <= secondCount)
-                    {
-                        return turn;
-                    }
-                }
+        // Where one has to take an arc more, the one with the more arcs: it is the lesser part.
+        (int toFirst, int toSecond) = filletLeast < flankLeast ? (0, 1) : (1, 0);
+        return TurnFor(fillet, first, filletLeast, flank, second, flankLeast, fits)
+            ?? TurnFor(fillet, first, filletLeast + toFirst, flank, second, flankLeast + toSecond, fits)
+            ?? TurnFor(fillet, first, filletLeast + toSecond, flank, second, flankLeast + toFirst, fits)
+            ?? 0;
+    }
+
+    // A turn with which both take no more arcs than given.
+    private static double? TurnFor(Side fillet, in Wish first, int firstCount, Side flank, in Wish second, int secondCount, KnownFits fits)
+    {
+        Span<double> turns = stackalloc double[3];
+        if (!TryTurns(first.Range(firstCount), second.Range(secondCount), turns))
+        {
+            return null;
+        }
+
+        foreach (double turn in turns)
+        {
+            if (CountOf(fillet, turn, fits) <= firstCount && CountOf(flank, turn, fits) <= secondCount)
+            {
+                return turn;
             }
         }
 
-        return 0;
+        return null;
     }
 
     private static int CountOf(Side side, double turn, KnownFits fits)
