@@ -34,7 +34,6 @@ public sealed class FewestPiecesTests
     {
         Assert.True(Grid.Value.Count >= 500);
         Assert.Contains(Grid.Value, gear => gear.Undercut is not null);
-        Assert.Contains(Grid.Value, gear => gear.RootHalfAngle == 0);
         Assert.Contains(Grid.Value, gear => gear.IsPointed);
         Assert.Contains(Grid.Value, gear => gear.Fillet.CentreHeight > 0);
     }
