@@ -22,7 +22,7 @@ internal sealed class ArcChain
     private const double Rounding = 2e-15;
 
     // Rounds of evening out the deviations before more arcs are taken.
-    private const int MostRounds = 6;
+    private const int MostRounds = 10;
 
     private const double FirstTilt = 0.75;
 

@@ -22,11 +22,14 @@ internal static class FitChecks
     private static void RequireCurvesNearPieces(Outline outline, List<Rebuilt> pieces, double within)
     {
         int at = 0;
+
+        // Where the last piece ends at the first one's beginning, the sought piece must not skip to it.
+        bool isShort = pieces.Count <= 12;
         foreach (Point p in outline.Pattern.SelectMany(curve => Dense(curve, Math.Max(200, pieces.Count))))
         {
             double least = double.PositiveInfinity;
             int best = at;
-            for (int i = Math.Max(0, at - 1); i < Math.Min(pieces.Count, at + 6); i++)
+            for (int i = isShort ? 0 : Math.Max(0, at - 1); i < (isShort ? pieces.Count : Math.Min(pieces.Count, at + 6)); i++)
             {
                 double distance = pieces[i].DistanceTo(p);
                 (least, best) = distance < least ? (distance, i) : (least, best);
