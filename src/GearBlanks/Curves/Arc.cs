@@ -34,6 +34,16 @@ public sealed record Arc(Point Centre, double Radius, double StartAngle, double 
     public override double LengthBetween(double from, double to) => Radius * (to - from) * Sense;
 
     /// <inheritdoc/>
+    internal override CurveState StateAt(double parameter)
+    {
+        Vector outward = Vector.AtAngle(parameter);
+        return new(Centre + (outward * Radius), outward.TurnedLeft * Sense, parameter, Sense / Radius, Radius * parameter * Sense, Radius * Sense);
+    }
+
+    /// <inheritdoc/>
+    internal override double PieceDensityAt(double parameter, bool arcs) => arcs ? 0 : Math.Sqrt(Radius);
+
+    /// <inheritdoc/>
     public override Curve Reversed() => new Arc(Centre, Radius, End, -Sweep);
 
     /// <inheritdoc/>

@@ -38,6 +38,14 @@ public abstract record Curve
     /// <summary>Arc length between two parameters, mm: positive where <paramref name="to"/> comes later on the way.</summary>
     public abstract double LengthBetween(double from, double to);
 
+    /// <summary>Point, tangent, curvature and length in one.</summary>
+    internal abstract CurveState StateAt(double parameter);
+
+    /// <summary>
+    /// What the fewest pieces depend on, per unit of the parameter: |dk/ds|^(1/3) ds for arcs, |k|^(1/2) ds for chords, with k the curvature.
+    /// </summary>
+    internal abstract double PieceDensityAt(double parameter, bool arcs);
+
     /// <summary>The same points travelled the other way.</summary>
     public abstract Curve Reversed();
 

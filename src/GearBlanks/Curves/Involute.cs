@@ -45,6 +45,23 @@ public sealed record Involute(double BaseRadius, double StartRoll, double EndRol
     public override double LengthBetween(double from, double to) => Sense * BaseRadius * (to - from) * (to + from) / 2;
 
     /// <inheritdoc/>
+    internal override CurveState StateAt(double parameter)
+    {
+        (double sine, double cosine) = Math.SinCos(parameter);
+        double speed = Sense * BaseRadius * parameter;
+        return new(
+            Placement.Apply(new Point(BaseRadius * (cosine + (parameter * sine)), BaseRadius * (sine - (parameter * cosine)))),
+            Placement.Apply(new Vector(cosine, sine)) * Sense,
+            parameter * Handedness,
+            Sense * Handedness / (BaseRadius * parameter),
+            speed * parameter / 2,
+            speed);
+    }
+
+    /// <inheritdoc/>
+    internal override double PieceDensityAt(double parameter, bool arcs) => arcs ? Math.Cbrt(BaseRadius) : Math.Sqrt(BaseRadius * parameter);
+
+    /// <inheritdoc/>
     public override Curve Reversed() => this with { StartRoll = EndRoll, EndRoll = StartRoll };
 
     /// <inheritdoc/>

@@ -26,6 +26,12 @@ public sealed record Line(Point From, Point To) : Curve
     public override double LengthBetween(double from, double to) => to - from;
 
     /// <inheritdoc/>
+    internal override CurveState StateAt(double parameter) => new(PointAt(parameter), Direction, 0, 0, parameter, 1);
+
+    /// <inheritdoc/>
+    internal override double PieceDensityAt(double parameter, bool arcs) => 0;
+
+    /// <inheritdoc/>
     public override Curve Reversed() => new Line(To, From);
 
     /// <inheritdoc/>

@@ -90,6 +90,43 @@ public sealed record Trochoid(
     public override double LengthBetween(double from, double to) => Sense * (LengthFromZero(to) - LengthFromZero(from));
 
     /// <inheritdoc/>
+    internal override CurveState StateAt(double parameter)
+    {
+        (double sine, double cosine) = Math.SinCos(parameter);
+        double secant = 1 / cosine;
+        double tangent = sine * secant;
+        double roll = CentreHeight * tangent / RollingRadius;
+        (double turnSine, double turnCosine) = Math.SinCos(roll);
+        double x = RollingRadius + CentreHeight - (TipRadius * cosine);
+        double y = (TipRadius * sine) - (RollingRadius * roll);
+        double turn = 1 - (CentreHeight * secant * secant / RollingRadius);
+        double speed = (TipRadius * turn) + (CentreHeight * CentreHeight * secant * secant * secant / RollingRadius);
+
+        // The tangent's angle is a quarter turn, less t, and the roll.
+        var direction = new Vector((turnCosine * sine) - (turnSine * cosine), (turnCosine * cosine) + (turnSine * sine));
+        return new(
+            Placement.Apply(new Point((turnCosine * x) - (turnSine * y), (turnSine * x) + (turnCosine * y))),
+            Placement.Apply(direction) * Sense,
+            (roll - parameter) * Handedness,
+            -Sense * Handedness * turn / speed,
+            Sense * LengthFromZero(parameter, tangent, secant),
+            Sense * speed);
+    }
+
+    /// <inheritdoc/>
+    /// <remarks>dk/ds is vc^2 sec^3 t tan t ((vc / r) sec^2 t - 3) / (r (ds/dt)^3): of its cube root the tip's radius cancels.</remarks>
+    internal override double PieceDensityAt(double parameter, bool arcs)
+    {
+        double tangent = Math.Tan(parameter);
+        double square = 1 + (tangent * tangent);
+        double turn = 1 - (CentreHeight * square / RollingRadius);
+        double spread = CentreHeight * CentreHeight / RollingRadius;
+        return arcs
+            ? Math.Cbrt(spread * tangent * Math.Abs(2 + turn)) * Math.Sqrt(square)
+            : Math.Sqrt(Math.Abs(turn) * ((TipRadius * turn) + (spread * square * Math.Sqrt(square))));
+    }
+
+    /// <inheritdoc/>
     public override Curve Reversed() => this with { StartNormal = EndNormal, EndNormal = StartNormal };
 
     /// <inheritdoc/>
@@ -119,8 +156,10 @@ public sealed record Trochoid(
     private double LengthFromZero(double parameter)
     {
         (double sine, double cosine) = Math.SinCos(parameter);
-        double tangent = sine / cosine;
-        return (TipRadius * (parameter - (CentreHeight * tangent / RollingRadius)))
-            + (CentreHeight * CentreHeight * ((tangent / cosine) + Math.Asinh(tangent)) / (2 * RollingRadius));
+        return LengthFromZero(parameter, sine / cosine, 1 / cosine);
     }
+
+    private double LengthFromZero(double parameter, double tangent, double secant) =>
+        (TipRadius * (parameter - (CentreHeight * tangent / RollingRadius)))
+            + (CentreHeight * CentreHeight * ((tangent * secant) + Math.Asinh(tangent)) / (2 * RollingRadius));
 }

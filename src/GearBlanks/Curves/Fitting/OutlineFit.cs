@@ -1,4 +1,4 @@
-using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace GearBlanks.Curves.Fitting;
 
@@ -9,9 +9,9 @@ public static class OutlineFit
     public const double LeastTolerance = 1e-6;
 
     /// <summary>
-    /// The outline as arcs (tangent to one another, none over 90 degrees) or chords (vertices on the curve). Each piece is proved to lie
-    /// within the tolerance of the exact curve. A curve of the pattern is fitted once; its mirror images and its turned copies have the same
-    /// pieces and the same bulges.
+    /// The outline as arcs (tangent to one another where the outline is smooth, none over 90 degrees) or chords (vertices on the curve), close to the
+    /// fewest. Each piece is proved to lie within the tolerance of the exact curve. A curve of the pattern is fitted once; its mirror images and
+    /// its turned copies have the same pieces and the same bulges.
     /// </summary>
     /// <param name="outline">The exact outline.</param>
     /// <param name="tolerance">Greatest distance between a piece and the curve, mm, at least <see cref="LeastTolerance"/>.</param>
@@ -24,40 +24,47 @@ public static class OutlineFit
             throw new ArgumentOutOfRangeException(nameof(tolerance), tolerance, "The tolerance is below what a file can carry.");
         }
 
-        var fitted = new Dictionary<Curve, List<Piece>>();
-        PathVertex[] pattern = [.. outline.Pattern
-            .SelectMany(curve => FitPlaced(curve, tolerance, kind, fitted))
-            .Select(piece => new PathVertex(piece.From, piece.Bulge))];
-        ImmutableArray<PathVertex>.Builder vertices = ImmutableArray.CreateBuilder<PathVertex>(pattern.Length * outline.Repeats);
-        for (int i = 0; i < outline.Repeats; i++)
+        PathVertex[] pattern = Place(outline, PatternFit.Fit(outline, tolerance, kind));
+        var vertices = new PathVertex[pattern.Length * outline.Repeats];
+        pattern.CopyTo(vertices, 0);
+        int at = pattern.Length;
+        for (int i = 1; i < outline.Repeats; i++)
         {
-            Motion turn = Motion.TurnStep(i, outline.Repeats);
+            (double sine, double cosine) = Math.SinCos(2 * Math.PI * i / outline.Repeats);
             foreach (PathVertex vertex in pattern)
             {
-                vertices.Add(vertex with { Point = turn.Apply(vertex.Point) });
+                (double x, double y) = (vertex.Point.X, vertex.Point.Y);
+                vertices[at++] = new PathVertex(new Point((cosine * x) - (sine * y), (sine * x) + (cosine * y)), vertex.Bulge);
             }
         }
 
-        return new ArcPath(vertices.MoveToImmutable(), true);
+        return new ArcPath(ImmutableCollectionsMarshal.AsImmutableArray(vertices), true);
     }
 
-    // Fitted where the curve stands by itself, growing with its parameter, so that equal curves share one fit.
-    private static List<Piece> FitPlaced(Curve curve, double tolerance, Pieces kind, Dictionary<Curve, List<Piece>> fitted)
+    private static PathVertex[] Place(Outline outline, FittedCurve[] fitted)
     {
-        bool isBackward = curve.End < curve.Start;
-        Curve forward = isBackward ? curve.Reversed() : curve;
-        (Curve own, Motion placement) = forward switch
+        int count = 0;
+        foreach (FittedCurve curve in fitted)
         {
-            Involute involute => (involute with { Placement = Motion.None }, involute.Placement),
-            Trochoid trochoid => (trochoid with { Placement = Motion.None }, trochoid.Placement),
-            _ => (forward, Motion.None),
-        };
-        if (!fitted.TryGetValue(own, out List<Piece>? pieces))
-        {
-            fitted[own] = pieces = CurveFit.Fit(own, tolerance, kind);
+            count += curve.Pieces.Length;
         }
 
-        IEnumerable<Piece> placed = pieces.Select(piece => piece.Moved(placement));
-        return [.. isBackward ? placed.Reverse().Select(piece => piece.Reversed()) : placed];
+        var vertices = new PathVertex[count];
+        int at = 0;
+        for (int i = 0; i < fitted.Length; i++)
+        {
+            Curve curve = outline.Pattern[i];
+            bool isBackward = PatternFit.IsBackward(curve);
+            Motion placement = PatternFit.PlacementOf(curve);
+            Piece[] pieces = fitted[i].Pieces;
+            for (int j = 0; j < pieces.Length; j++)
+            {
+                Piece piece = isBackward ? pieces[^(j + 1)] : pieces[j];
+                double bulge = isBackward == placement.IsMirrored ? piece.Bulge : -piece.Bulge;
+                vertices[at++] = new PathVertex(placement.Apply(isBackward ? piece.To : piece.From), bulge);
+            }
+        }
+
+        return vertices;
     }
 }

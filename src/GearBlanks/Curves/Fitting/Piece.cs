@@ -30,7 +30,8 @@ internal readonly record struct Piece(Point From, double Bulge, Point To)
     /// <summary>Signed curvature, 1/mm.</summary>
     public double Curvature => 2 * Math.Sin(2 * Math.Atan(Bulge)) / From.DistanceTo(To);
 
-    private Vector StartNormal
+    /// <summary>The left normal where the piece begins.</summary>
+    public Vector StartNormal
     {
         get
         {

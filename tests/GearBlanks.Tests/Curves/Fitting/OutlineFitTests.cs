@@ -85,20 +85,18 @@ public sealed class OutlineFitTests
         int perTooth = path.Vertices.Length / gear.Teeth;
         RequireEqualTeeth(path, perTooth);
 
-        // The path of one tooth and its first vertex of the next.
-        List<Rebuilt> pieces = [.. Enumerable.Range(0, perTooth).Select(i => new Rebuilt(path.Vertices[i], path.Vertices[(i + 1) % path.Vertices.Length].Point))];
+        List<Rebuilt> pieces = FitChecks.PatternOf(outline, path);
         double rounding = 1e-12 * gear.TipRadius;
-        RequireCurvesNearPieces(outline, pieces, tolerance + rounding);
-        RequirePiecesNearCurves(outline, pieces, tolerance + rounding);
+        FitChecks.RequireWithin(outline, path, tolerance + rounding);
         Assert.All(pieces, piece => Assert.True(Math.Abs(piece.Bulge) <= Math.Tan(Math.PI / 8) * (1 + 1e-9)));
         if (kind == Pieces.Arcs)
         {
-            RequireSmooth(gear, outline, pieces);
+            FitChecks.RequireSmooth(outline, path, gear.TipRadius);
         }
         else
         {
             Assert.All(pieces, piece => Assert.Equal(0, piece.Bulge));
-            RequirePointsNearCurves(outline, pieces.Select(piece => piece.From), rounding + 1e-9);
+            FitChecks.RequirePointsNearCurves(outline, pieces.Select(piece => piece.From), rounding + 1e-9);
         }
     }
 
@@ -109,147 +107,5 @@ public sealed class OutlineFitTests
             Assert.Equal(BitConverter.DoubleToInt64Bits(path.Vertices[i % perTooth].Bulge), BitConverter.DoubleToInt64Bits(path.Vertices[i].Bulge));
             Assert.Equal(path.Vertices[i % perTooth].Point.Radius, path.Vertices[i].Point.Radius, 1e-13 * (1 + path.Vertices[i].Point.Radius));
         }
-    }
-
-    // Both run the same way from the same point: each sample's nearest piece is sought from the last one's on.
-    private static void RequireCurvesNearPieces(Outline outline, List<Rebuilt> pieces, double within)
-    {
-        int at = 0;
-        foreach (Point p in outline.Pattern.SelectMany(curve => Dense(curve, Math.Max(200, pieces.Count))))
-        {
-            double least = double.PositiveInfinity;
-            int best = at;
-            for (int i = Math.Max(0, at - 1); i < Math.Min(pieces.Count, at + 6); i++)
-            {
-                double distance = pieces[i].DistanceTo(p);
-                (least, best) = distance < least ? (distance, i) : (least, best);
-            }
-
-            Assert.True(least <= within, $"{least:R} from the path, allowed {within:R}");
-            at = best;
-        }
-    }
-
-    private static void RequirePiecesNearCurves(Outline outline, List<Rebuilt> pieces, double within) =>
-        RequirePointsNearCurves(outline, pieces.SelectMany(piece => Enumerable.Range(0, 8).Select(i => piece.PointAt(i / 8.0))), within);
-
-    // By the foot of the perpendicular, found on the curve itself.
-    private static void RequirePointsNearCurves(Outline outline, IEnumerable<Point> points, double within)
-    {
-        (Curve Curve, double[] Parameters, Point[] Points)[] samples = [.. outline.Pattern.Select(curve =>
-            (curve, Enumerable.Range(0, 201).Select(i => curve.Start + ((curve.End - curve.Start) * i / 200)).ToArray(), Dense(curve, 200).ToArray()))];
-        foreach (Point p in points)
-        {
-            double least = samples.Min(s => FromCurve(s.Curve, s.Parameters, s.Points, p, within));
-            Assert.True(least <= within, $"{least:R} from the exact outline, allowed {within:R}");
-        }
-    }
-
-    private static double FromCurve(Curve curve, double[] parameters, Point[] points, Point p, double enough)
-    {
-        int best = 0;
-        for (int i = 1; i < points.Length; i++)
-        {
-            best = points[i].DistanceTo(p) < points[best].DistanceTo(p) ? i : best;
-        }
-
-        (double low, double high) = (parameters[Math.Max(0, best - 1)], parameters[Math.Min(points.Length - 1, best + 1)]);
-        for (int i = 0; i < 60 && points[best].DistanceTo(p) > 0; i++)
-        {
-            double middle = (low + high) / 2;
-            double distance = curve.PointAt(middle).DistanceTo(p);
-            if (distance <= enough / 2)
-            {
-                return distance;
-            }
-
-            (low, high) = (curve.PointAt(middle) - p).Dot(curve.TangentAt(middle)) < 0 ? (middle, high) : (low, middle);
-        }
-
-        return Math.Min(points[best].DistanceTo(p), curve.PointAt(low).DistanceTo(p));
-    }
-
-    // Where the exact outline is smooth the arcs are; the corners at the tip and at an undercut crossing are theirs.
-    private static void RequireSmooth(ExternalGear gear, Outline outline, List<Rebuilt> pieces)
-    {
-        List<Point> corners = [.. outline.Pattern.Where((curve, i) => IsCorner(curve, outline.Pattern[(i + 1) % outline.Pattern.Length], gear.Teeth, i == outline.Pattern.Length - 1)).Select(curve => curve.EndPoint)];
-        for (int i = 0; i + 1 < pieces.Count; i++)
-        {
-            if (!corners.Any(corner => corner.DistanceTo(pieces[i].To) < 1e-9 * (1 + gear.TipRadius)))
-            {
-                double kink = Math.Atan2(pieces[i].EndTangent.Cross(pieces[i + 1].StartTangent), pieces[i].EndTangent.Dot(pieces[i + 1].StartTangent));
-                double noise = 1e-14 * gear.TipRadius / Math.Min(pieces[i].Chord, pieces[i + 1].Chord);
-                Assert.True(Math.Abs(kink) < 1e-6 + noise, $"a kink of {kink:R} rad at {pieces[i].To} (chords {pieces[i].Chord}, {pieces[i + 1].Chord})");
-            }
-        }
-    }
-
-    private static bool IsCorner(Curve curve, Curve next, int teeth, bool isLast)
-    {
-        Vector leaving = next.TangentAt(next.Start);
-        leaving = isLast ? Motion.TurnStep(1, teeth).Apply(leaving) : leaving;
-        return Math.Abs(curve.TangentAt(curve.End).Cross(leaving)) > 1e-7;
-    }
-
-    private static IEnumerable<Point> Dense(Curve curve, int steps) =>
-        Enumerable.Range(0, steps + 1).Select(i => curve.PointAt(curve.Start + ((curve.End - curve.Start) * i / steps)));
-
-    /// <summary>A line or arc from its vertex, its bulge and the next vertex, as DXF defines the bulge.</summary>
-    private sealed class Rebuilt
-    {
-        private readonly double _half;
-        private readonly Point _centre;
-        private readonly double _radius;
-
-        public Rebuilt(PathVertex vertex, Point to)
-        {
-            (From, To, Bulge) = (vertex.Point, to, vertex.Bulge);
-            Vector along = to - From;
-            Chord = along.Length;
-            _half = 2 * Math.Atan(Bulge);
-            _radius = Bulge == 0 ? double.PositiveInfinity : Chord / (2 * Math.Abs(Math.Sin(_half)));
-
-            // The centre lies on the chord's bisector, to the left of a counter-clockwise arc.
-            Point middle = From + (along * 0.5);
-            _centre = Bulge == 0 ? middle : middle + (along.Unit.TurnedLeft * (Chord / (2 * Math.Tan(_half))));
-        }
-
-        public Point From { get; }
-
-        public Point To { get; }
-
-        public double Bulge { get; }
-
-        public double Chord { get; }
-
-        public Vector StartTangent => Turned((To - From).Unit, -_half);
-
-        public Vector EndTangent => Turned((To - From).Unit, _half);
-
-        public Point PointAt(double share)
-        {
-            if (Bulge == 0)
-            {
-                return From + ((To - From) * share);
-            }
-
-            return _centre + Turned(From - _centre, 2 * _half * share);
-        }
-
-        public double DistanceTo(Point p)
-        {
-            double ends = Math.Min(p.DistanceTo(From), p.DistanceTo(To));
-            if (Bulge == 0)
-            {
-                double along = (p - From).Dot((To - From).Unit);
-                return along > 0 && along < Chord ? Math.Abs((p - From).Cross((To - From).Unit)) : ends;
-            }
-
-            double turn = Math.Atan2((From - _centre).Cross(p - _centre), (From - _centre).Dot(p - _centre));
-            return turn * Math.Sign(_half) >= 0 && Math.Abs(turn) <= Math.Abs(2 * _half) ? Math.Abs(p.DistanceTo(_centre) - _radius) : ends;
-        }
-
-        private static Vector Turned(Vector v, double angle) =>
-            new((v.X * Math.Cos(angle)) - (v.Y * Math.Sin(angle)), (v.X * Math.Sin(angle)) + (v.Y * Math.Cos(angle)));
     }
 }
