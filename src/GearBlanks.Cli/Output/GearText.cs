@@ -12,7 +12,9 @@ internal static class GearText
     {
         FindingText.WriteSummary(console, "gear", result.Findings);
         console.Say(Sizes([("gear", result.Gear, null)]));
-        console.Say($"Wrote {result.File}. The outline is nominal: kerf is not compensated.");
+        console.Say(result.IsPicture
+            ? $"Wrote {result.File}, a picture to look at, not to cut by."
+            : $"Wrote {result.File}. The outline is nominal: kerf is not compensated.");
         CutText.WriteCautions(console, result.Cautions);
         if (result.Verdict == Level.Fails)
         {
