@@ -44,7 +44,7 @@ internal static class WordReaders
     public static Func<string, Reading<ImmutableArray<T>>> Some<T>(params (string Word, T Meaning)[] choices)
     {
         string[] words = [.. choices.Select(choice => choice.Word)];
-        string allowed = string.Join(", ", words) + ", with commas between";
+        string allowed = "one or more of " + string.Join(", ", words) + ", each once, with commas between";
         return word =>
         {
             string[] named = word.Split(',');
@@ -61,7 +61,7 @@ internal static class WordReaders
     public static Reading<string> Text(string word) => new(word);
 
     private static string Unknown(string name) =>
-        name.Length == 0 ? "There is no word beside a comma" : $"\"{name}\" is none of the choices";
+        name.Length == 0 ? "A word is missing" : $"\"{name}\" is none of the choices";
 
     // Each word's nearest, once; null where none of them is near anything.
     private static string? NearestList(IEnumerable<string> named, string[] words)
