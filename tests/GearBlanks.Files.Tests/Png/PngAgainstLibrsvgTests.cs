@@ -12,8 +12,8 @@ public class PngAgainstLibrsvgTests
     private const double MillimetresInAnInch = 25.4;
     private const double Inked = 0.25;
 
-    // Half the difference of the strokes' widths, the shift of a part of a pixel, and the soft edges of both.
-    private const int Reach = 2;
+    // The shift of a part of a pixel, and the soft edges of both.
+    private const int Blur = 2;
 
     public static TheoryData<string> Gears { get; } = [.. RealGears.All.Keys];
 
@@ -38,9 +38,10 @@ public class PngAgainstLibrsvgTests
         double right = ((box.Width * scale) - ours.Width) / 2 + (SvgWriter.Margin * scale);
         double down = ((box.Height * scale) - ours.Height) / 2 + (SvgWriter.Margin * scale);
         (int dx, int dy) = ((int)Math.Round(right), (int)Math.Round(down));
-        int inked = AssertCovered(ours, theirs, dx, dy);
+        int reach = Blur + (int)Math.Ceiling(Math.Abs((SvgWriter.StrokeWidth * scale) - PngWriter.StrokeWidth) / 2);
+        int inked = AssertCovered(ours, theirs, dx, dy, reach);
         Assert.True(inked > 3000, $"only {inked} pixels have ink");
-        AssertCovered(theirs, ours, -dx, -dy);
+        AssertCovered(theirs, ours, -dx, -dy, reach);
     }
 
     private static string Rendered(string svg, double scale)
@@ -52,8 +53,8 @@ public class PngAgainstLibrsvgTests
         return file;
     }
 
-    /// <summary>Each pixel with ink has one in the other picture, shifted, within reach; returns how many there are.</summary>
-    private static int AssertCovered(GdalPicture picture, GdalPicture other, int dx, int dy)
+    /// <summary>Each pixel with ink has one in the other picture, shifted, near its place; returns how many there are.</summary>
+    private static int AssertCovered(GdalPicture picture, GdalPicture other, int dx, int dy, int reach)
     {
         int inked = 0;
         for (int y = 0; y < picture.Height; y++)
@@ -63,7 +64,7 @@ public class PngAgainstLibrsvgTests
                 if (picture.Ink(x, y) > Inked)
                 {
                     inked++;
-                    Assert.True(HasInkNear(other, x + dx, y + dy), $"ink at {x}, {y} in one picture only");
+                    Assert.True(HasInkNear(other, x + dx, y + dy, reach), $"ink at {x}, {y} in one picture only");
                 }
             }
         }
@@ -71,11 +72,11 @@ public class PngAgainstLibrsvgTests
         return inked;
     }
 
-    private static bool HasInkNear(GdalPicture picture, int x, int y)
+    private static bool HasInkNear(GdalPicture picture, int x, int y, int reach)
     {
-        for (int row = Math.Max(0, y - Reach); row <= Math.Min(picture.Height - 1, y + Reach); row++)
+        for (int row = Math.Max(0, y - reach); row <= Math.Min(picture.Height - 1, y + reach); row++)
         {
-            for (int column = Math.Max(0, x - Reach); column <= Math.Min(picture.Width - 1, x + Reach); column++)
+            for (int column = Math.Max(0, x - reach); column <= Math.Min(picture.Width - 1, x + reach); column++)
             {
                 if (picture.Ink(column, row) > Inked / 2)
                 {

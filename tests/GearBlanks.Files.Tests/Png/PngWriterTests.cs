@@ -71,7 +71,7 @@ public class PngWriterTests
     {
         Seen level = See(Line(new Point(40, 0)));
         Assert.Equal((1200, 48), (level.Picture.Width, level.Picture.Height));
-        Assert.True(InkAround(level.Picture, 600, 24) > 0.5);
+        Assert.True(InkAround(level.Picture, 600, 24) > 0.3);
         Seen upright = See(Line(new Point(0, 0.0001)));
         Assert.Equal((48, 1200), (upright.Picture.Width, upright.Picture.Height));
     }
