@@ -1,6 +1,6 @@
+using GearBlanks.Blanks;
 using GearBlanks.Curves;
 using GearBlanks.Curves.Fitting;
-using GearBlanks.Blanks;
 using GearBlanks.Cutting;
 using GearBlanks.Files.Png;
 using GearBlanks.Files.Profiles;
