@@ -38,6 +38,11 @@ public static class CutVerb
     /// <summary>Runs the verb: the folder is written whole or not at all.</summary>
     public static Outcome<CutResult> Run(CutRequest request)
     {
+        if (FileFormats.ProblemsOf(request.Formats, "--format", "png") is [_, ..] unable)
+        {
+            return unable;
+        }
+
         Outcome<JobText> text = JobReader.ReadText(request.JobFile);
         if (text.Value is null)
         {

@@ -20,7 +20,7 @@ namespace GearBlanks.Verbs;
 /// <param name="Thinning">Loss of tooth thickness on the reference circle, mm.</param>
 /// <param name="Bore">Bore diameter, mm; null for none.</param>
 /// <param name="Output">How and how finely it is written.</param>
-/// <param name="Out">The file, ending in .dxf or .svg.</param>
+/// <param name="Out">The file, ending in .dxf, .svg or .png.</param>
 public sealed record GearRequest(
     GearNumbers Numbers, ToothShape Shape, int? Teeth, double ProfileShift, double? TipDiameter, double Thinning, double? Bore, OutputOptions Output, string Out);
 
@@ -33,6 +33,9 @@ public sealed record GearResult(Toothing Gear, ImmutableArray<Finding> Findings,
 {
     /// <summary>The worst level.</summary>
     public Level Verdict => Findings.Select(finding => finding.Level).DefaultIfEmpty(Level.Ok).Max();
+
+    /// <summary>True where the file is a picture to look at, not to cut by.</summary>
+    public bool IsPicture => FileFormats.OfFile(File).Format == FileFormat.Png;
 }
 
 /// <summary>Draws one gear.</summary>
@@ -47,7 +50,8 @@ public static class GearVerb
         Outcome<Machine> machine = profiles.Machine(DefaultNames.Machine, CommandLine.Place);
         (FileFormat? format, ImmutableArray<Problem> unknown) = FileFormats.OfFile(request.Out);
         ImmutableArray<Problem> coarse = choice.Value is { } chosen ? request.Output.ProblemsAt(chosen.Module) : [];
-        ImmutableArray<Problem> problems = [.. choice.Problems, .. limits.Problems, .. machine.Problems, .. unknown, .. coarse, .. request.Shape.ProblemsWith(request)];
+        ImmutableArray<Problem> unable = format is { } asked ? FileFormats.ProblemsOf([asked], "--out", request.Out) : [];
+        ImmutableArray<Problem> problems = [.. choice.Problems, .. limits.Problems, .. machine.Problems, .. unknown, .. unable, .. coarse, .. request.Shape.ProblemsWith(request)];
         if (problems.Length > 0)
         {
             return problems;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using GearBlanks.Files.Keys;
 
@@ -39,7 +40,35 @@ internal static class WordReaders
         return at >= 0 ? new(choices[at].Meaning) : new(default, new("This is none of the choices", string.Join(", ", words), Nearest.To(word, words)));
     };
 
+    /// <summary>Some of the choices with commas between, none twice; in the order of the choices, whatever order they are written in.</summary>
+    public static Func<string, Reading<ImmutableArray<T>>> Some<T>(params (string Word, T Meaning)[] choices)
+    {
+        string[] words = [.. choices.Select(choice => choice.Word)];
+        string allowed = "one or more of " + string.Join(", ", words) + ", each once, with commas between";
+        return word =>
+        {
+            string[] named = word.Split(',');
+            string? complaint =
+                named.FirstOrDefault(name => !words.Contains(name)) is { } unknown ? Unknown(unknown)
+                : named.GroupBy(name => name).FirstOrDefault(group => group.Count() > 1) is { } twice ? $"\"{twice.Key}\" is named twice"
+                : null;
+            return complaint is null
+                ? new([.. choices.Where(choice => named.Contains(choice.Word)).Select(choice => choice.Meaning)])
+                : new([], new(complaint, allowed, NearestList(named, words)));
+        };
+    }
+
     public static Reading<string> Text(string word) => new(word);
+
+    private static string Unknown(string name) =>
+        name.Length == 0 ? "A word is missing" : $"\"{name}\" is none of the choices";
+
+    // Each word's nearest, once; null where none of them is near anything.
+    private static string? NearestList(IEnumerable<string> named, string[] words)
+    {
+        string list = string.Join(',', named.Select(name => Nearest.To(name.Trim(), words)).OfType<string>().Distinct());
+        return list.Length == 0 ? null : list;
+    }
 
     private static Reading<double?> Decimal(string word) =>
         Files.Numbers.TryParse(word, out double value) ? new(value == 0 ? 0 : value) : new(null, new(ComplaintOf(word), null));

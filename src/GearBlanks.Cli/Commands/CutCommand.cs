@@ -17,17 +17,20 @@ internal static class CutCommand
         Examples:
           gearblanks cut dial.toml --out dial-parts
           gearblanks cut dial.toml --out dial-parts --format dxf --dxf-version r12
+          gearblanks cut dial.toml --out dial-parts --format dxf,png
         """;
 
     public static Command Make(Terminal console)
     {
         var job = new FileArgument("JOB", "The job file.");
         Option<string> folder = new OneWord<string>("--out", "DIR", "The folder to write.", WordReaders.Text) { Required = true };
-        OneWord<ImmutableArray<FileFormat>> format = SharedOptions.Choice<ImmutableArray<FileFormat>>(
-            "--format", "Formats of the parts: dxf, svg, or both with a comma between.",
-            ("dxf,svg", [FileFormat.Dxf, FileFormat.Svg]), ("svg,dxf", [FileFormat.Dxf, FileFormat.Svg]), ("dxf", [FileFormat.Dxf]), ("svg", [FileFormat.Svg]));
+        var format = new OneWord<ImmutableArray<FileFormat>>(
+            "--format", "LIST", "Formats of the parts with commas between: dxf, svg, png (a picture to look at, not to cut by). [default: dxf,svg]",
+            WordReaders.Some(("dxf", FileFormat.Dxf), ("svg", FileFormat.Svg), ("png", FileFormat.Png)))
+        {
+            Otherwise = [FileFormat.Dxf, FileFormat.Svg],
+        };
         var overwrite = new Option<bool>("--overwrite-edited") { Description = "Overwrite files that a person has edited since.", Arity = ArgumentArity.Zero };
-        format.HelpName = "dxf,svg";
         var command = new Command("cut", About)
         {
             job, folder, format, SharedOptions.DxfVersion, SharedOptions.Tolerance, SharedOptions.Pieces, overwrite,

@@ -34,7 +34,7 @@ internal static class GearCommand
         Option<double?> thinning = new OneWord<double?>(
             "--thinning", "MM", "Loss of tooth thickness (arc) on the reference circle. [default: 0]", WordReaders.Length(SharedOptions.Thinning));
         Option<double?> bore = new OneWord<double?>("--bore", "D", "Bore diameter, mm. [default: none]", WordReaders.Length(SharedOptions.Size));
-        Option<string> file = new OneWord<string>("--out", "FILE.dxf|FILE.svg", "The file to write; a file of this name is replaced.", WordReaders.Text) { Required = true };
+        Option<string> file = new OneWord<string>("--out", "FILE.dxf|FILE.svg|FILE.png", "The file to write; a file of this name is replaced. A PNG is a picture to look at, not to cut by.", WordReaders.Text) { Required = true };
         var command = new Command("gear", About)
         {
             SharedOptions.Module, SharedOptions.DiametralPitch, teeth, ring, rim, fillet, length, back, SharedOptions.PressureAngle, shift, SharedOptions.Rack, tip, thinning, bore,

@@ -16,7 +16,9 @@ internal static class GearText
             console.Say(sizes);
         }
 
-        console.Say($"Wrote {result.File}. The outline is nominal: kerf is not compensated.");
+        console.Say(result.IsPicture
+            ? $"Wrote {result.File}, a picture to look at, not to cut by."
+            : $"Wrote {result.File}. The outline is nominal: kerf is not compensated.");
         CutText.WriteCautions(console, result.Cautions);
         if (result.Verdict == Level.Fails)
         {

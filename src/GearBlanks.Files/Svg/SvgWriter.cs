@@ -42,7 +42,7 @@ public static class SvgWriter
         text.Add("<g id=\""u8);
         text.Add(layer.Name);
         text.Add("\" fill=\"none\" stroke=\""u8);
-        text.Add(ColourOf(layer.Operation));
+        text.Add(OperationColours.Of(layer.Operation));
         text.Add("\" stroke-width=\""u8);
         text.Add(StrokeWidth, Decimals);
 
@@ -67,14 +67,4 @@ public static class SvgWriter
         SvgPaths.AddData(text, path, Decimals);
         text.Add("\"/>\n"u8);
     }
-
-    // The same operation has the same colour in each file; the colours tell groups apart and mean nothing to a machine.
-    private static string ColourOf(Operation operation) => operation switch
-    {
-        Operation.CutOutside => "#000000",
-        Operation.CutHoles => "#b34700",
-        Operation.Engrave => "#00663d",
-        Operation.Note => "#808080",
-        _ => throw new ArgumentOutOfRangeException(nameof(operation), operation, null),
-    };
 }

@@ -16,8 +16,8 @@ public class NativeTests
     {
         using var desk = new Desk();
         string file = Path.Combine(Repository.Root, "profiles", "jobs", job + ".toml");
-        ReaderProcess.Output native = ReaderProcess.Run(Native(), "cut", file, "--out", desk["native"]);
-        Ran managed = Ran.Of("cut", file, "--out", desk["managed"]);
+        ReaderProcess.Output native = ReaderProcess.Run(Native(), "cut", file, "--out", desk["native"], "--format", "dxf,svg,png");
+        Ran managed = Ran.Of("cut", file, "--out", desk["managed"], "--format", "dxf,svg,png");
         Assert.Equal(managed.Exit, native.ExitCode);
         Assert.Equal(managed.Output.Replace("managed", "native", StringComparison.Ordinal), native.Text);
         Assert.Equal(managed.Errors, native.Errors);
@@ -35,6 +35,20 @@ public class NativeTests
         ReaderProcess.Output native = ReaderProcess.Run(Native(), words);
         Ran managed = Ran.Of(words);
         Assert.Equal((managed.Exit, managed.Output, managed.Errors), (native.ExitCode, native.Text, native.Errors));
+    }
+
+    [Fact]
+    public void Alone_it_writes_all_but_pictures()
+    {
+        using Desk desk = Desk.WithJob();
+        File.Copy(Native(), desk["gearblanks"]);
+        string[] before = desk.Seen();
+        ReaderProcess.Output picture = ReaderProcess.Run(desk["gearblanks"], "cut", desk["pair.toml"], "--out", desk["new"], "--format", "png");
+        Assert.Equal((2, ""), (picture.ExitCode, picture.Text));
+        Assert.StartsWith("command line: --format = png: Pictures cannot be drawn: the library libSkiaSharp is missing", picture.Errors, StringComparison.Ordinal);
+        Assert.Equal(before, desk.Seen());
+        ReaderProcess.Output cut = ReaderProcess.Run(desk["gearblanks"], "cut", desk["pair.toml"], "--out", desk["new"]);
+        Assert.True(cut.ExitCode == 0, cut.Errors);
     }
 
     private static string Native()

@@ -125,6 +125,7 @@ public partial class DxfWriterTests
     {
         Assert.Contains(breach, Assert.Throws<ArgumentException>(() => DxfWriter.Write(drawing, DxfVersion.R12)).Message, StringComparison.Ordinal);
         Assert.Contains(breach, Assert.Throws<ArgumentException>(() => Files.Svg.SvgWriter.Write(drawing)).Message, StringComparison.Ordinal);
+        Assert.Contains(breach, Assert.Throws<ArgumentException>(() => Files.Png.PngWriter.Write(drawing)).Message, StringComparison.Ordinal);
     }
 
     private static Drawing Of(params DrawingLayer[] layers) => new("Broken", [.. layers]);

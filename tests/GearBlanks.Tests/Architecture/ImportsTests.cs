@@ -27,15 +27,13 @@ public sealed partial class ImportsTests
         ["GearBlanks.Cli"] = ["GearBlanks.Verbs"],
     };
 
-    private static readonly string Source = Path.Combine(Root(), "src");
-
     public static TheoryData<string> Folders { get; } = [.. Kernel.Keys];
 
     [Fact]
     public void The_kernel_has_these_folders_and_no_others() => Assert.Equal(
         Kernel.Keys.Order(StringComparer.Ordinal),
-        Directory.EnumerateFiles(Path.Combine(Source, "GearBlanks"), "*.cs", SearchOption.AllDirectories)
-            .Select(file => Path.GetRelativePath(Path.Combine(Source, "GearBlanks"), file).Split(Path.DirectorySeparatorChar)[0])
+        Directory.EnumerateFiles(Path.Combine(Repository.Source, "GearBlanks"), "*.cs", SearchOption.AllDirectories)
+            .Select(file => Path.GetRelativePath(Path.Combine(Repository.Source, "GearBlanks"), file).Split(Path.DirectorySeparatorChar)[0])
             .Where(folder => folder is not ("bin" or "obj"))
             .Distinct()
             .Order(StringComparer.Ordinal));
@@ -44,7 +42,7 @@ public sealed partial class ImportsTests
     [MemberData(nameof(Folders))]
     public void A_folder_imports_only_what_lies_below_it(string folder)
     {
-        foreach (string file in Directory.EnumerateFiles(Path.Combine(Source, "GearBlanks", folder), "*.cs", SearchOption.AllDirectories))
+        foreach (string file in Directory.EnumerateFiles(Path.Combine(Repository.Source, "GearBlanks", folder), "*.cs", SearchOption.AllDirectories))
         {
             string code = CommentLine().Replace(File.ReadAllText(file), "");
             Assert.StartsWith($"GearBlanks.{folder}", NamespaceLine().Match(code).Groups[1].Value, StringComparison.Ordinal);
@@ -65,28 +63,17 @@ public sealed partial class ImportsTests
     {
         foreach ((string project, string[] allowed) in Projects)
         {
-            IEnumerable<string> references = XDocument.Load(Path.Combine(Source, project, project + ".csproj"))
+            IEnumerable<string> references = XDocument.Load(Path.Combine(Repository.Source, project, project + ".csproj"))
                 .Descendants("ProjectReference")
                 .Select(reference => Path.GetFileNameWithoutExtension(reference.Attribute("Include")!.Value));
             Assert.Equal(allowed, references);
         }
 
-        Assert.Equal(Projects.Keys.Order(StringComparer.Ordinal), Directory.EnumerateDirectories(Source).Select(folder => Path.GetFileName(folder)).Order(StringComparer.Ordinal));
+        Assert.Equal(Projects.Keys.Order(StringComparer.Ordinal), Directory.EnumerateDirectories(Repository.Source).Select(folder => Path.GetFileName(folder)).Order(StringComparer.Ordinal));
     }
 
     private static IEnumerable<string> Imported(string code) =>
         ImportedName().Matches(code).Select(match => match.Groups[1].Value).Where(Kernel.ContainsKey).Distinct();
-
-    private static string Root()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "GearBlanks.sln")))
-        {
-            folder = folder.Parent;
-        }
-
-        return folder?.FullName ?? throw new InvalidOperationException("The tests run outside the repository.");
-    }
 
     [GeneratedRegex(@"^\s*//.*$", RegexOptions.Multiline)]
     private static partial Regex CommentLine();
