@@ -263,6 +263,19 @@ public class BadJobTests
         Assert.Contains(outcome.Problems, p => p.Message.Contains("nested too deep", StringComparison.Ordinal) || p.Message.Contains("depth", StringComparison.Ordinal));
     }
 
+    // As much as a job file may hold: what takes time for each pair of them would take minutes.
+    [Theory]
+    [InlineData("\"")]
+    [InlineData("'")]
+    [InlineData("\"\\")]
+    [InlineData("a.")]
+    [InlineData("a=")]
+    [InlineData("[a]")]
+    [InlineData("a=1\n")]
+    [InlineData("\\")]
+    public void A_mebibyte_of_the_same_is_refused_without_harm(string piece) =>
+        Assert.NotEmpty(JobReader.Parse(string.Concat(Enumerable.Repeat(piece, (1 << 20) / piece.Length)), "long.toml").Problems);
+
     [Fact]
     public void Brackets_in_texts_and_comments_are_no_nesting()
     {
