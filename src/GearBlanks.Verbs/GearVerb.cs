@@ -12,7 +12,8 @@ namespace GearBlanks.Verbs;
 
 /// <summary>One gear to be drawn, as a command line gives it.</summary>
 /// <param name="Numbers">Module and rack.</param>
-/// <param name="Teeth">Tooth count.</param>
+/// <param name="Shape">What kind of teeth.</param>
+/// <param name="Teeth">Tooth count; null for a rack.</param>
 /// <param name="ProfileShift">Profile shift coefficient.</param>
 /// <param name="TipDiameter">Tip diameter, mm; null for the rack's.</param>
 /// <param name="Thinning">Loss of tooth thickness on the reference circle, mm.</param>
@@ -20,14 +21,14 @@ namespace GearBlanks.Verbs;
 /// <param name="Output">How and how finely it is written.</param>
 /// <param name="Out">The file, ending in .dxf or .svg.</param>
 public sealed record GearRequest(
-    GearNumbers Numbers, int Teeth, double ProfileShift, double? TipDiameter, double Thinning, double? Bore, OutputOptions Output, string Out);
+    GearNumbers Numbers, ToothShape Shape, int? Teeth, double ProfileShift, double? TipDiameter, double Thinning, double? Bore, OutputOptions Output, string Out);
 
 /// <summary>One gear, drawn.</summary>
-/// <param name="Gear">The gear.</param>
+/// <param name="Gear">Its teeth.</param>
 /// <param name="Findings">Findings, worst first.</param>
 /// <param name="File">The file written.</param>
 /// <param name="Cautions">What to mind when it is cut.</param>
-public sealed record GearResult(ExternalGear Gear, ImmutableArray<Finding> Findings, string File, ImmutableArray<string> Cautions)
+public sealed record GearResult(Toothing Gear, ImmutableArray<Finding> Findings, string File, ImmutableArray<string> Cautions)
 {
     /// <summary>The worst level.</summary>
     public Level Verdict => Findings.Select(finding => finding.Level).DefaultIfEmpty(Level.Ok).Max();
@@ -45,7 +46,7 @@ public static class GearVerb
         Outcome<Machine> machine = profiles.Machine(DefaultNames.Machine, CommandLine.Place);
         (FileFormat? format, ImmutableArray<Problem> unknown) = FileFormats.OfFile(request.Out);
         ImmutableArray<Problem> coarse = choice.Value is { } chosen ? request.Output.ProblemsAt(chosen.Module) : [];
-        ImmutableArray<Problem> problems = [.. choice.Problems, .. limits.Problems, .. machine.Problems, .. unknown, .. coarse];
+        ImmutableArray<Problem> problems = [.. choice.Problems, .. limits.Problems, .. machine.Problems, .. unknown, .. coarse, .. request.Shape.ProblemsWith(request)];
         if (problems.Length > 0)
         {
             return problems;
@@ -63,13 +64,12 @@ public static class GearVerb
 
     private static Outcome<GearResult> Write(GearRequest request, RackChoice choice, Limits limits, Machine machine, FileFormat format)
     {
-        ExternalGear gear = ExternalGear.Create(new GearData(
-            request.Teeth, choice.Module, choice.Rack, request.ProfileShift, request.Thinning, request.TipDiameter));
-        string name = string.Create(CultureInfo.InvariantCulture, $"gear z {gear.Teeth} m {gear.Module:0.####}");
+        Toothing gear = request.Shape.Make(request, choice);
+        string name = string.Create(CultureInfo.InvariantCulture, $"{GearWords.KindOf(gear)} z {gear.Teeth} m {gear.Module:0.####}");
 
         // The sheet's thickness is not known here, so a wall fails only where nothing is left of it.
-        var blank = new Blank(name, gear, 0, request.Bore, null, [], false, false, "");
-        ImmutableArray<Finding> findings = [.. ToothCheck.Of(gear, "gear", limits).Concat(WallCheck.Of(blank, "gear", limits))
+        var blank = new Blank(name, (ExternalGear)gear, 0, request.Bore, null, [], false, false, "");
+        ImmutableArray<Finding> findings = [.. ToothCheck.Of((ExternalGear)gear, "gear", limits).Concat(WallCheck.Of(blank, "gear", limits))
             .OrderByDescending(finding => finding.Level)];
         Drawing drawing = PartDrawing.Of(
             PartBuilder.Build(blank), machine.LayerNames, request.Output.Tolerance, request.Output.Pieces, GearWords.Of(blank, null, null, findings, findings.Max(finding => finding.Level)));

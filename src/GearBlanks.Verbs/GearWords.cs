@@ -13,6 +13,14 @@ internal static class GearWords
     /// <summary>The words that tell whether the outline carries the cutter's width.</summary>
     public const string Nominal = "nominal, kerf not compensated";
 
+    /// <summary>What a body with such teeth is called.</summary>
+    public static string KindOf(Toothing teeth) => teeth switch
+    {
+        RingGear => "ring",
+        RackBar => "rack",
+        _ => "gear",
+    };
+
     /// <summary>A line an item.</summary>
     /// <param name="blank">The gear.</param>
     /// <param name="mechanism">Title of its mechanism; null where it stands alone.</param>
@@ -21,19 +29,34 @@ internal static class GearWords
     /// <param name="whole">The verdict on the whole mechanism: a gear that is sound in one that fails should not be cut in good faith.</param>
     public static ImmutableArray<string> Of(Blank blank, string? mechanism, Material? material, IEnumerable<Finding> findings, Level whole)
     {
-        ExternalGear gear = blank.Gear;
+        Toothing gear = blank.Gear;
         return
         [
             mechanism is null ? blank.Name : $"{mechanism}: {blank.Name}",
             Nominal,
             string.Create(CultureInfo.InvariantCulture, $"z {gear.Teeth}  m {gear.Module:0.####} mm  x {gear.Data.ProfileShift:+0.####;-0.####;0}  α {gear.PressureAngle * 180 / Math.PI:0.####}°"),
-            string.Create(CultureInfo.InvariantCulture, $"tip Ø {2 * gear.TipRadius:0.000} mm"),
-            string.Create(CultureInfo.InvariantCulture, $"root Ø {2 * gear.RootRadius:0.000} mm{Bore(blank)}"),
+            .. Sizes(blank),
             .. Sheet(blank, material),
             .. blank.IsDisc ? (string[])["turned disc: teeth are milled later"] : [],
             .. Verdict(findings, whole),
         ];
     }
+
+    private static string[] Sizes(Blank blank) => (Toothing)blank.Gear switch
+    {
+        RackBar rack =>
+        [
+            string.Create(CultureInfo.InvariantCulture, $"length {rack.Length:0.000} mm  tips {rack.TipHeight:0.000} mm over the reference line"),
+            string.Create(CultureInfo.InvariantCulture, $"root {-rack.RootHeight:0.000} mm, back {rack.Data.BackHeight:0.000} mm under it"),
+        ],
+        Gear gear =>
+        [
+            string.Create(CultureInfo.InvariantCulture, $"tip Ø {2 * gear.TipRadius:0.000} mm"),
+            string.Create(CultureInfo.InvariantCulture, $"root Ø {2 * gear.RootRadius:0.000} mm{Bore(blank)}"),
+            .. gear is RingGear ring ? (string[])[string.Create(CultureInfo.InvariantCulture, $"ring, rim Ø {2 * ring.RimRadius:0.000} mm")] : [],
+        ],
+        _ => [],
+    };
 
     private static IEnumerable<string> Sheet(Blank blank, Material? material)
     {

@@ -121,8 +121,8 @@ public static class MeshVerb
     private static MeshResult Judge(GearPair pair, Limits limits, double? backlash)
     {
         double wanted = backlash ?? limits.WantedBacklash * pair.First.Module;
-        IEnumerable<Finding> findings = ToothCheck.Of(pair.First, FirstName, limits)
-            .Concat(ToothCheck.Of(pair.Second, SecondName, limits))
+        IEnumerable<Finding> findings = ToothCheck.Of((ExternalGear)pair.First, FirstName, limits)
+            .Concat(ToothCheck.Of((ExternalGear)pair.Second, SecondName, limits))
             .Concat(PairCheck.Of(pair, FirstName, SecondName, "mesh", limits, wanted));
         return new MeshResult(pair, [.. findings.OrderByDescending(finding => finding.Level)]);
     }

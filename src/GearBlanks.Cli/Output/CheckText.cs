@@ -27,6 +27,11 @@ internal static class CheckText
         ? Tables.Figure(seconds / SecondsInAnHour, 5) + " h"
         : Tables.Figure(seconds / SecondsInADay, 6) + " d";
 
+    private static string Speed(BodySpeed speed) =>
+        speed.Speed is { } turns ? string.Create(CultureInfo.InvariantCulture, $"{turns.Numerator}/{turns.Denominator}")
+        : speed.Travel is { } travel ? $"slides {Tables.Figure(travel, 3)} mm (drive counter-clockwise)"
+        : "not driven";
+
     private static void WriteMeshes(Terminal console, MechanismReport report)
     {
         if (report.Mechanism.Meshes.IsEmpty)
@@ -57,7 +62,7 @@ internal static class CheckText
         Table speeds = Tables.Make("sandwich", "turns per turn of the drive");
         foreach (BodySpeed speed in report.Speeds)
         {
-            speeds.AddRow(Markup.Escape(speed.Sandwich), speed.Speed is { } w ? string.Create(CultureInfo.InvariantCulture, $"{w.Numerator}/{w.Denominator}") : "not driven");
+            speeds.AddRow(Markup.Escape(speed.Sandwich), Speed(speed));
         }
 
         console.Say(speeds);

@@ -11,7 +11,11 @@ internal static class GearText
     public static void Write(Terminal console, GearResult result)
     {
         FindingText.WriteSummary(console, "gear", result.Findings);
-        console.Say(Sizes([("gear", result.Gear, null)]));
+        foreach (Table sizes in Sizes([("gear", result.Gear, null)]))
+        {
+            console.Say(sizes);
+        }
+
         console.Say($"Wrote {result.File}. The outline is nominal: kerf is not compensated.");
         CutText.WriteCautions(console, result.Cautions);
         if (result.Verdict == Level.Fails)
@@ -20,7 +24,22 @@ internal static class GearText
         }
     }
 
-    public static Table Sizes(IReadOnlyList<(string Name, ExternalGear Gear, double? WorkingRadius)> gears)
+    /// <summary>The sizes of gears side by side; a rack among them has heights instead of diameters, and its own table.</summary>
+    public static IEnumerable<Table> Sizes(IReadOnlyList<(string Name, Toothing Teeth, double? WorkingRadius)> items)
+    {
+        (string Name, Gear Gear, double? WorkingRadius)[] gears = [.. items.Where(item => item.Teeth is Gear).Select(item => (item.Name, (Gear)item.Teeth, item.WorkingRadius))];
+        if (gears.Length > 0)
+        {
+            yield return Diameters(gears);
+        }
+
+        foreach ((string name, RackBar rack) in items.Where(item => item.Teeth is RackBar).Select(item => (item.Name, (RackBar)item.Teeth)))
+        {
+            yield return Heights(name, rack);
+        }
+    }
+
+    private static Table Diameters((string Name, Gear Gear, double? WorkingRadius)[] gears)
     {
         Table table = Tables.Make("mm", [.. gears.Select(gear => gear.Name)]);
         Add("reference diameter", gear => 2 * gear.Gear.ReferenceRadius);
@@ -37,7 +56,22 @@ internal static class GearText
         Add("tooth thickness at the tip", gear => gear.Gear.TipThickness);
         return table;
 
-        void Add(string name, Func<(string Name, ExternalGear Gear, double? WorkingRadius), double> figure) =>
+        void Add(string name, Func<(string Name, Gear Gear, double? WorkingRadius), double> figure) =>
             table.AddRow([name, .. gears.Select(gear => Tables.Figure(figure(gear), 4))]);
+    }
+
+    private static Table Heights(string name, RackBar rack)
+    {
+        Table table = Tables.Make("mm", name);
+        foreach ((string what, double figure) in (IEnumerable<(string, double)>)
+            [
+                ("length", rack.Length), ("pitch", rack.Pitch), ("tips over the reference line", rack.TipHeight), ("root under it", -rack.RootHeight),
+                ("back under it", rack.Data.BackHeight), ("tooth thickness (reference line)", rack.ToothThickness), ("tooth thickness at the tip", rack.TipThickness),
+            ])
+        {
+            table.AddRow(what, Tables.Figure(figure, 4));
+        }
+
+        return table;
     }
 }

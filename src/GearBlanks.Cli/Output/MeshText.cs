@@ -1,4 +1,5 @@
 using GearBlanks.Meshing;
+using GearBlanks.Teeth;
 using GearBlanks.Verbs;
 using Spectre.Console;
 
@@ -26,7 +27,11 @@ internal static class MeshText
         Add("clearance of tip 1 from root 2, mm", pair.FirstTipClearance, 4);
         Add("clearance of tip 2 from root 1, mm", pair.SecondTipClearance, 4);
         console.Say(table);
-        console.Say(GearText.Sizes([("gear 1", pair.First, pair.FirstWorkingRadius), ("gear 2", pair.Second, pair.SecondWorkingRadius)]));
+        foreach (Table sizes in GearText.Sizes([("gear 1", pair.First, pair.FirstWorkingRadius), ("gear 2", pair.Second, pair.SecondWorkingRadius)]))
+        {
+            console.Say(sizes);
+        }
+
 
         void Add(string name, double? figure, int decimals) =>
             table.AddRow(name, figure is { } value ? Tables.Figure(value, decimals) : "none");

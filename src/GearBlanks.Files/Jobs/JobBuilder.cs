@@ -70,7 +70,7 @@ internal static class JobBuilder
     private static JobGear Gear(Entries gear, Entries sandwich) => new(
         gear.Place,
         GearName(gear, sandwich)!,
-        gear.Count("teeth")!.Value,
+        gear.Count("teeth") ?? 0,
         Module(gear),
         gear.Text("rack"),
         gear.Number("profile-shift") ?? 0,
@@ -84,7 +84,9 @@ internal static class JobBuilder
         gear.Number("turned") ?? 0,
         gear.Text("form") == "disc",
         gear.Flag("lettering"),
-        gear.Flag("mark"));
+        gear.Flag("mark"),
+        gear.Flag("ring") == true ? new JobRing(gear.Number("rim-diameter")!.Value, gear.Number("root-fillet")) : null,
+        gear.Number("rack-length") is { } length ? new JobRackBar(length, gear.Number("back-height")!.Value) : null);
 
     private static JobScrews Screws(Entries screws) => new(
         screws.Place, screws.Count("count")!.Value, screws.Number("circle")!.Value, screws.Number("hole")!.Value,

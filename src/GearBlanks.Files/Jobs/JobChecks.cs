@@ -22,6 +22,7 @@ internal static class JobChecks
         {
             sandwiches.Add(sandwich, "name");
             axes.Check(sandwich, "axis");
+            SlidingChecks.CheckLayers(sandwich, problems);
         }
 
         CheckDefaults(file, problems);
@@ -93,6 +94,7 @@ internal static class JobChecks
         if (file.Table("drive") is { } drive)
         {
             sandwiches.Check(drive, "sandwich");
+            SlidingChecks.CheckTurns(drive, file, problems);
         }
 
         var hands = new NamedItems("hand", problems);
@@ -100,6 +102,7 @@ internal static class JobChecks
         {
             hands.Add(hand, "name");
             sandwiches.Check(hand, "sandwich");
+            SlidingChecks.CheckTurns(hand, file, problems);
         }
 
         if (file.Has("hands") && !file.Has("drive"))

@@ -77,19 +77,24 @@ internal static class JobKeys
     ]);
 
     public static readonly KeyTable Layers = new("sandwiches.layers",
-        "One layer, bottom first: a gear, which has `teeth`, or a washer, which has `washer` and nothing else.",
+        "One layer, bottom first: a gear, which has `teeth`; a straight rack, which has `rack-length`; or a washer, which has `washer` and nothing else.",
     [
         new("gear", KeyKind.Name, "Name of the gear; a sandwich's only gear may take the sandwich's name."),
-        new Key("teeth", KeyKind.Count, "Number of teeth; every gear needs it.").From(LeastTeeth, MostTeeth),
-        new Key("profile-shift", KeyKind.Number, "Profile shift coefficient; 0 where left out.").From(LeastShift, MostShift),
+        new Key("teeth", KeyKind.Count, "Number of teeth; every gear needs it, a rack takes none.").From(LeastTeeth, MostTeeth),
+        new Key("profile-shift", KeyKind.Number, "Profile shift coefficient; positive thickens the teeth, of a ring too; 0 where left out.").From(LeastShift, MostShift),
         Module, Pitch, Rack,
         new Key("tip-diameter", KeyKind.Length, "Tip diameter, where it is not the rack's.").Above(0, Far),
         Thinning, Thickness, Material, Bore,
         new("screws", KeyKind.Table, "Its screws.") { Of = Screws },
         new("holes", KeyKind.Table, "Further holes.") { Of = Holes, Shape = KeyShape.List },
-        new Key("turned", KeyKind.Angle, "How far the gear is turned against its sandwich; 0 where left out.").From(-360, 360),
+        new Key("turned", KeyKind.Angle, "How far the gear is turned against its sandwich; of a rack the direction of its reference line, its teeth to the left; 0 where left out.").From(-360, 360),
         new("form", KeyKind.Choice, "`disc` for a plain turned disc of the tip diameter, whose teeth are milled later.") { Choices = ["toothed", "disc"] },
         Lettering, Mark,
+        new("ring", KeyKind.Flag, "Whether it is a ring gear, whose teeth point inward; false where left out."),
+        new Key("rim-diameter", KeyKind.Length, "Outer diameter of a ring's rim; every ring needs it.").Above(0, Far),
+        new Key("root-fillet", KeyKind.Length, "Radius of the round between a ring's flank and its root circle; the rack's fillet radius where left out.").From(0, 1000),
+        new Key("rack-length", KeyKind.Length, "Length of a straight rack, in place of `teeth`: its middle stands on the axis, its reference line lies along `turned`.").Above(0, Far),
+        new Key("back-height", KeyKind.Length, "Distance of a rack's back from its reference line; every rack needs it.").Above(0, Far),
         new Key("washer", KeyKind.Length, "Height of a washer, a hub or a gap.").Above(0, 1000),
     ]);
 

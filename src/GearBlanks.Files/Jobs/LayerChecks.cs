@@ -14,10 +14,7 @@ internal static class LayerChecks
             return;
         }
 
-        if (!layer.Has("teeth"))
-        {
-            layer.Refuse(problems, "teeth", "This layer has neither \"teeth\" nor \"washer\"", "teeth for a gear, washer for a washer");
-        }
+        ToothingChecks.Check(layer, problems);
 
         JobChecks.CheckModule(layer, problems);
         if (!hasDefaultModule && !layer.Has("module") && !layer.Has("diametral-pitch"))

@@ -37,6 +37,7 @@ public static class CheckJson
         json.WriteString("sandwich", speed.Sandwich);
         json.WriteString("speed", speed.Speed is { } exact ? Exact(exact) : null);
         json.WriteString("sense", Sense(speed.Speed));
+        json.WriteOptional("travel", speed.Travel);
     }
 
     private static void WriteHand(Utf8JsonWriter json, HandReport report)

@@ -23,7 +23,10 @@ public static class MeshJson
         json.WriteNumber("circumferential", pair.CircumferentialBacklash);
         json.WriteNumber("normal", pair.NormalBacklash);
         json.WriteOptional("radial", pair.RadialBacklash);
-        json.WriteNumbers("angular", pair.FirstAngularBacklash * JsonText.DegreesInARadian, pair.SecondAngularBacklash * JsonText.DegreesInARadian);
+        json.WriteStartArray("angular");
+        WriteOptionalValue(json, pair.FirstAngularBacklash * JsonText.DegreesInARadian);
+        WriteOptionalValue(json, pair.SecondAngularBacklash * JsonText.DegreesInARadian);
+        json.WriteEndArray();
         json.WriteEndObject();
         json.WriteNumber("contactRatio", pair.ContactRatio);
         json.WriteNumbers("tipClearance", pair.FirstTipClearance, pair.SecondTipClearance);
@@ -37,7 +40,7 @@ public static class MeshJson
         json.WriteEndArray();
     }
 
-    private static void WriteGear(Utf8JsonWriter json, Teeth.ExternalGear gear, double workingRadius, string? name)
+    private static void WriteGear(Utf8JsonWriter json, Teeth.Toothing gear, double workingRadius, string? name)
     {
         json.WriteStartObject();
         if (name is not null)
@@ -45,7 +48,7 @@ public static class MeshJson
             json.WriteString("name", name);
         }
 
-        json.Write(gear, workingRadius);
+        json.Write((Teeth.ExternalGear)gear, workingRadius);
         json.WriteEndObject();
     }
 

@@ -6,8 +6,8 @@ namespace GearBlanks.Blanks;
 /// <summary>A blank's shape: exact curves, ready to be cut.</summary>
 /// <param name="Name">Its name.</param>
 /// <param name="Outside">The outer contour, counter-clockwise.</param>
-/// <param name="Holes">Holes, the bore first.</param>
+/// <param name="Holes">Contours cut inside it, each counter-clockwise: the bore first.</param>
 /// <param name="Engraving">Open strokes on the face.</param>
 /// <param name="Remarks">What was left out and why, a sentence an item.</param>
 public sealed record Part(
-    string Name, Outline Outside, ImmutableArray<Circle> Holes, ImmutableArray<ArcPath> Engraving, ImmutableArray<string> Remarks);
+    string Name, Outline Outside, ImmutableArray<Outline> Holes, ImmutableArray<ArcPath> Engraving, ImmutableArray<string> Remarks);

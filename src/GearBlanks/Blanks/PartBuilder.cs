@@ -22,7 +22,7 @@ public static class PartBuilder
         ImmutableArray<Circle> holes = [.. blank.NamedHoles().Select(hole => hole.Circle)];
         ImmutableArray<Circle> taken = Mark(blank, holes, engraving, remarks);
         Letter(blank, holes.AddRange(taken), engraving, remarks);
-        return new Part(blank.Name, Outside(blank), holes, [.. engraving], [.. remarks]);
+        return new Part(blank.Name, Outside(blank), [.. holes.Select(Outline.Of)], [.. engraving], [.. remarks]);
     }
 
     private static Outline Outside(Blank blank) =>

@@ -48,6 +48,9 @@ public sealed record Outline
     /// <summary>The outline that is one whole circle, counter-clockwise.</summary>
     public static Outline Of(Circle circle) => new([Arc.FullCircle(circle)]);
 
+    /// <summary>The circle that the outline is; null where it is anything else.</summary>
+    public Circle? AsCircle => Pattern is [Arc { IsFullCircle: true } arc] ? new Circle(arc.Centre, arc.Radius) : null;
+
     /// <summary>All curves in order of travel.</summary>
     public IEnumerable<Curve> Curves()
     {

@@ -30,21 +30,22 @@ public static class PartDrawing
     public static Drawing Of(
         Part part, IReadOnlyDictionary<Operation, string> layerNames, double tolerance, Pieces pieces, IEnumerable<string> words)
     {
-        (ImmutableArray<ArcPath> paths, ImmutableArray<Circle> circles) = Outside(part.Outside, tolerance, pieces);
-        double bottom = -Reach(paths, circles) - NoteGap;
+        DrawingLayer outside = Contours(Operation.CutOutside, [part.Outside]);
+        double bottom = -Reach(outside.Paths, outside.Circles) - NoteGap;
         return new Drawing(part.Name,
         [
             new DrawingLayer(layerNames[Operation.Note], Operation.Note, Notes(words, bottom), []),
             new DrawingLayer(layerNames[Operation.Engrave], Operation.Engrave, [.. part.Engraving.Select(Rounded)], []),
-            new DrawingLayer(layerNames[Operation.CutHoles], Operation.CutHoles, [], part.Holes),
-            new DrawingLayer(layerNames[Operation.CutOutside], Operation.CutOutside, paths, circles),
+            Contours(Operation.CutHoles, part.Holes),
+            outside,
         ]);
-    }
 
-    private static (ImmutableArray<ArcPath> Paths, ImmutableArray<Circle> Circles) Outside(Outline outline, double tolerance, Pieces pieces) =>
-        outline.Pattern is [Arc { IsFullCircle: true } circle]
-            ? ([], [new Circle(circle.Centre, circle.Radius)])
-            : ([OutlineFit.Fit(outline, tolerance, pieces)], []);
+        // Circles stay circles; everything else becomes a path.
+        DrawingLayer Contours(Operation operation, ImmutableArray<Outline> outlines) => new(
+            layerNames[operation], operation,
+            [.. outlines.Where(outline => outline.AsCircle is null).Select(outline => OutlineFit.Fit(outline, tolerance, pieces))],
+            [.. outlines.Select(outline => outline.AsCircle).OfType<Circle>()]);
+    }
 
     private static double Reach(ImmutableArray<ArcPath> paths, ImmutableArray<Circle> circles) => Math.Max(
         paths.SelectMany(path => path.Vertices).Select(vertex => vertex.Point.Radius).DefaultIfEmpty(0).Max(),

@@ -13,19 +13,29 @@ internal sealed record GearPlan(
 
     public Place Place => Job.Place;
 
+    /// <summary>Where it stands as a rack; null for a gear.</summary>
+    public RackPlace? RackPlace => Job.RackBar is null ? null : new RackPlace(Axis.Position, Job.Turned);
+
     /// <summary>Thinning that the job gives, mm; null where the meshes decide.</summary>
     public double? GivenThinning => Job.Thinning ?? Defaults.Thinning;
 
-    public GearData Data(double thinning) => new(Job.Teeth, Module, Rack, Job.ProfileShift, thinning, Job.TipDiameter);
+    public ToothData Data(double thinning) =>
+        Job.RackBar is { } bar ? new RackBarData(Module, Rack, bar.Length, bar.BackHeight, Job.ProfileShift, thinning)
+        : Job.Ring is { } ring
+            ? new RingData(Job.Teeth, Module, Rack, ring.RimDiameter, ring.RootFilletRadius, Job.ProfileShift, thinning, Job.TipDiameter)
+            : new GearData(Job.Teeth, Module, Rack, Job.ProfileShift, thinning, Job.TipDiameter);
+
+    // A ring's middle is open, and a bar has none.
+    private bool HasBore => Job.Ring is null && Job.RackBar is null;
 
     /// <exception cref="GearGeometryException">The gear cannot exist.</exception>
     public MountedGear Mount(double thinning)
     {
         var blank = new Blank(
             Name,
-            ExternalGear.Create(Data(thinning)),
+            (ExternalGear)Toothing.Of(Data(thinning)),
             Thickness,
-            (Job.Bore ?? Defaults.Bore) is > 0 and var bore ? bore : null,
+            HasBore && (Job.Bore ?? Defaults.Bore) is > 0 and var bore ? bore : null,
             Job.Screws is { } screws
                 ? new ScrewCircle(screws.Count, screws.CircleDiameter, screws.HoleDiameter, screws.HeadDiameter, screws.StartAngle)
                 : null,

@@ -79,7 +79,7 @@ public sealed record JobWasher(Place Place, double Thickness) : JobLayer(Place);
 /// <summary>A gear of a sandwich.</summary>
 /// <param name="Place">The table.</param>
 /// <param name="Name">Its name: the sandwich's own where a single gear has none.</param>
-/// <param name="Teeth">Tooth count.</param>
+/// <param name="Teeth">Tooth count; 0 for a rack, whose length decides.</param>
 /// <param name="Module">Module, mm.</param>
 /// <param name="Rack">Name of a rack profile.</param>
 /// <param name="ProfileShift">Profile shift coefficient x.</param>
@@ -90,10 +90,12 @@ public sealed record JobWasher(Place Place, double Thickness) : JobLayer(Place);
 /// <param name="Bore">Bore diameter, mm; 0 for none.</param>
 /// <param name="Screws">Its own screws; null for none.</param>
 /// <param name="Holes">Further holes, in the gear's own frame: a tooth's centre line on +X.</param>
-/// <param name="Turned">How far the gear is turned against its sandwich, rad.</param>
+/// <param name="Turned">How far the gear is turned against its sandwich, rad; of a rack the direction of its reference line.</param>
 /// <param name="IsDisc">True for a plain turned disc of the tip diameter, whose teeth are milled later.</param>
 /// <param name="Lettering">Whether it is lettered.</param>
 /// <param name="Mark">Whether it carries a clocking mark.</param>
+/// <param name="Ring">What makes it a ring gear; null where it is none.</param>
+/// <param name="RackBar">What makes it a rack; null where it is none.</param>
 public sealed record JobGear(
     Place Place,
     string Name,
@@ -111,7 +113,19 @@ public sealed record JobGear(
     double Turned,
     bool IsDisc,
     bool? Lettering,
-    bool? Mark) : JobLayer(Place);
+    bool? Mark,
+    JobRing? Ring = null,
+    JobRackBar? RackBar = null) : JobLayer(Place);
+
+/// <summary>What a ring gear has beyond its teeth.</summary>
+/// <param name="RimDiameter">Outer diameter of its rim, mm.</param>
+/// <param name="RootFilletRadius">Radius of the round between flank and root circle, mm; null for the rack's.</param>
+public sealed record JobRing(double RimDiameter, double? RootFilletRadius);
+
+/// <summary>What a straight rack has beyond its teeth; it stands with its middle on its axis, its reference line along the gear's turn.</summary>
+/// <param name="Length">Length of the bar, mm.</param>
+/// <param name="BackHeight">Distance of its back from the reference line, mm.</param>
+public sealed record JobRackBar(double Length, double BackHeight);
 
 /// <summary>Screws of one gear, evenly spaced on a circle.</summary>
 /// <param name="Place">The table.</param>

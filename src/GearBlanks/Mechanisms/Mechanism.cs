@@ -4,6 +4,7 @@ using GearBlanks.Blanks;
 using GearBlanks.Curves;
 using GearBlanks.Findings;
 using GearBlanks.Meshing;
+using GearBlanks.Teeth;
 
 namespace GearBlanks.Mechanisms;
 
@@ -46,12 +47,18 @@ public sealed record Sandwich(string Name, Axis Axis, ImmutableArray<MountedGear
 /// <param name="Material">Its material; null where the job names none.</param>
 /// <param name="Sandwich">Name of its sandwich.</param>
 /// <param name="Axis">Its axis.</param>
-/// <param name="Turned">How far it is turned against its sandwich, rad.</param>
+/// <param name="Turned">How far it is turned against its sandwich, rad; of a rack the direction of its reference line.</param>
 /// <param name="Bottom">Height of its underside over the frame, mm; null where heights are not checked.</param>
 public sealed record MountedGear(Blank Blank, Material? Material, string Sandwich, Axis Axis, double Turned, double? Bottom)
 {
     /// <summary>Its name.</summary>
     public string Name => Blank.Name;
+
+    /// <summary>Its teeth.</summary>
+    public Toothing Toothing => Blank.Gear;
+
+    /// <summary>Where it stands as a rack; null for a gear.</summary>
+    internal RackPlace? RackPlace => Toothing is RackBar ? new RackPlace(Axis.Position, Turned) : null;
 }
 
 /// <summary>Two gears in mesh at the distance that the frame really has.</summary>
@@ -63,7 +70,29 @@ public sealed record MountedGear(Blank Blank, Material? Material, string Sandwic
 /// <param name="MeasuredDistance">Centre distance as measured, mm; null where it was not.</param>
 /// <param name="WantedBacklash">Circumferential backlash it is designed for, mm.</param>
 public sealed record Mesh(
-    string Name, MountedGear First, MountedGear Second, GearPair Pair, double DrawnDistance, double? MeasuredDistance, double WantedBacklash);
+    string Name, MountedGear First, MountedGear Second, GearPair Pair, double DrawnDistance, double? MeasuredDistance, double WantedBacklash)
+{
+    /// <summary>Pitch on the working circles, mm (arc): 2 pi a / (z1 + z2), a ring's teeth counted negative; of a rack its own.</summary>
+    internal double WorkingPitch => First.Toothing is RackBar || Second.Toothing is RackBar
+        ? Math.PI * First.Toothing.Module
+        : 2 * Math.PI * Pair.CentreDistance / Math.Abs(MeshSide.SignedTeeth(First) + MeshSide.SignedTeeth(Second));
+
+    /// <summary>Where the working circles touch in the plan as drawn; the working circle of a rack is its line.</summary>
+    public Point PitchPoint
+    {
+        get
+        {
+            if (First.RackPlace is not null || Second.RackPlace is not null)
+            {
+                (MountedGear gear, RackPlace rack) = First.RackPlace is { } first ? (Second, first) : (First, Second.RackPlace!.Value);
+                return rack.Below(gear.Axis.Position, ((Gear)gear.Toothing).ReferenceRadius);
+            }
+
+            double teeth = MeshSide.SignedTeeth(First);
+            return First.Axis.Position + ((Second.Axis.Position - First.Axis.Position) * (teeth / (teeth + MeshSide.SignedTeeth(Second))));
+        }
+    }
+}
 
 /// <summary>What turns the mechanism.</summary>
 /// <param name="Sandwich">Name of the sandwich that is driven.</param>

@@ -38,7 +38,7 @@ public static class MechanismCheck
         yield return Check.Of(
             "backlash-miss", place, Math.Abs(miss), limits.BacklashMiss.Times(mesh.Pair.First.Module), "mm",
             $"Difference between the backlash {Words.Mm(mesh.Pair.CircumferentialBacklash)} and the wanted {Words.Mm(mesh.WantedBacklash)}",
-            _ => PairCheck.BacklashAdvice(mesh.Pair, mesh.First.Name, mesh.WantedBacklash));
+            _ => PairAdvice.Backlash(mesh.Pair, mesh.First.Name, mesh.WantedBacklash));
 
         if (mesh.MeasuredDistance is { } measured)
         {

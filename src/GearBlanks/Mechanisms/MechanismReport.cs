@@ -24,8 +24,9 @@ public sealed record MechanismReport(
 
 /// <summary>A sandwich's speed.</summary>
 /// <param name="Sandwich">Its name.</param>
-/// <param name="Speed">Turns per turn of the drive, positive in the drive's sense; null where it is not driven.</param>
-public sealed record BodySpeed(string Sandwich, Fraction? Speed);
+/// <param name="Speed">Turns per turn of the drive, positive in the drive's sense; null where it is not driven or slides.</param>
+/// <param name="Travel">Of a rack, mm along its direction per counter-clockwise turn of the drive; null for what turns, and where it is not driven.</param>
+public sealed record BodySpeed(string Sandwich, Fraction? Speed, double? Travel);
 
 /// <summary>A hand's timing.</summary>
 /// <param name="Hand">The hand.</param>

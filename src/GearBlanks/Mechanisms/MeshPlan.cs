@@ -16,10 +16,16 @@ internal sealed record MeshPlan(JobMesh Job, GearPlan First, GearPlan Second, do
         GearPlan second = gears[job.Second];
         return new MeshPlan(
             job, first, second,
-            first.Axis.Position.DistanceTo(second.Axis.Position),
+            DistanceOf(first, second),
             job.Backlash ?? defaults.Backlash ?? (limits.WantedBacklash * first.Module),
             job.ShareOfFirst ?? limits.BacklashShareOfFirst);
     }
+
+    // A gear's distance from a rack is its height over the reference line, negative at the back of it.
+    private static double DistanceOf(GearPlan first, GearPlan second) =>
+        first.RackPlace?.HeightOf(second.Axis.Position)
+        ?? second.RackPlace?.HeightOf(first.Axis.Position)
+        ?? first.Axis.Position.DistanceTo(second.Axis.Position);
 
     /// <exception cref="Teeth.GearGeometryException">The gears cannot mesh at this distance.</exception>
     public Mesh Mesh(ImmutableDictionary<string, MountedGear> gears)

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using GearBlanks.Curves;
+using GearBlanks.Teeth;
 
 namespace GearBlanks.Mechanisms;
 
@@ -6,7 +8,10 @@ namespace GearBlanks.Mechanisms;
 /// The angles at which a mechanism's sandwiches stand when every gear is in mesh: on each line of centres a tooth of one gear is
 /// centred in a gap of the other, with half the backlash on either side.
 /// </summary>
-/// <param name="Angles">The angle of each sandwich by its name, rad in (-pi, pi], counter-clockwise from +X.</param>
+/// <param name="Angles">
+/// The angle of each sandwich by its name, rad in (-pi, pi], counter-clockwise from +X; of one with a rack how far it has slid, a pitch against the
+/// rack's direction being a turn.
+/// </param>
 /// <param name="OutOfPhase">Meshes that close a loop and find their tooth beside the gap, in the order of the mechanism.</param>
 public sealed record MeshedPhases(ImmutableDictionary<string, double> Angles, ImmutableArray<PhaseGap> OutOfPhase)
 {
@@ -15,6 +20,17 @@ public sealed record MeshedPhases(ImmutableDictionary<string, double> Angles, Im
     /// that no mesh connects to it.
     /// </summary>
     public static MeshedPhases Of(Mechanism mechanism) => new PhaseWalk(mechanism).Walk();
+
+    /// <summary>Where a gear's own frame stands in plan.</summary>
+    /// <exception cref="KeyNotFoundException">The gear belongs to another mechanism.</exception>
+    public Motion PlaceOf(MountedGear gear)
+    {
+        Motion turned = Motion.Turn(gear.RackPlace?.Direction ?? AngleOf(gear));
+
+        // A rack's turn is one pitch against its direction.
+        double slid = gear.Toothing is RackBar rack ? -Angles[gear.Sandwich] * rack.Pitch / (2 * Math.PI) : 0;
+        return Motion.Shift(new Vector(slid, 0)).Then(turned).Then(Motion.Shift(gear.Axis.Position - default(Point)));
+    }
 
     /// <summary>The angle of a gear's marked tooth, rad counter-clockwise from +X.</summary>
     /// <exception cref="KeyNotFoundException">The gear belongs to another mechanism.</exception>

@@ -1,4 +1,5 @@
 using GearBlanks.Findings;
+using GearBlanks.Teeth;
 
 namespace GearBlanks.Mechanisms;
 
@@ -15,14 +16,16 @@ internal static class PhaseCheck
     private static Limit Bounds(PhaseGap gap) => new(null, null, gap.Play / 2, gap.Play, "geometry of the loop, with the backlash of its meshes");
 
     private static string Advice(PhaseGap gap, Mechanism mechanism) => Free(gap.Mesh, mechanism) is { } gear
-        ? $"Turn {gear.Name} against its sandwich by {Words.Change(-gap.Offset * DegreesInARadian / Radius(gear, gap.Mesh))} degrees."
+        ? $"Turn {gear.Name} against its sandwich by {Words.Change(TurnBy(gear, gap) * DegreesInARadian)} degrees."
         : "Move one of the loop's axes, or take one of its meshes out.";
 
     // A gear that nothing else holds: others in its sandwich, but no other mesh.
     private static MountedGear? Free(Mesh mesh, Mechanism mechanism) => ((MountedGear[])[mesh.First, mesh.Second]).FirstOrDefault(gear =>
-        mechanism.Meshes.Count(other => other.First.Name == gear.Name || other.Second.Name == gear.Name) == 1
+        gear.Toothing is Gear
+        && mechanism.Meshes.Count(other => other.First.Name == gear.Name || other.Second.Name == gear.Name) == 1
         && mechanism.Sandwiches.Single(sandwich => sandwich.Name == gear.Sandwich).Gears.Length > 1);
 
-    private static double Radius(MountedGear gear, Mesh mesh) =>
-        gear.Name == mesh.First.Name ? mesh.Pair.FirstWorkingRadius : mesh.Pair.SecondWorkingRadius;
+    // The tooth runs back by the offset: about a ring's centre the other way than about the gears it meshes with.
+    private static double TurnBy(MountedGear gear, PhaseGap gap) =>
+        -gap.Offset * 2 * Math.PI / (MeshSide.SignedTeeth(gear) * gap.Mesh.WorkingPitch);
 }

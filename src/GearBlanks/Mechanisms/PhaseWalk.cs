@@ -42,11 +42,11 @@ internal sealed class PhaseWalk(Mechanism mechanism)
             foreach (Mesh mesh in mechanism.Meshes.Where(mesh => mesh.First.Sandwich == name || mesh.Second.Sandwich == name))
             {
                 (MountedGear standing, MountedGear next) = mesh.First.Sandwich == name ? (mesh.First, mesh.Second) : (mesh.Second, mesh.First);
-                if (_angles.TryAdd(next.Sandwich, AngleOfNext(standing, next)))
+                if (_angles.TryAdd(next.Sandwich, AngleOfNext(standing, next, mesh)))
                 {
                     _walked.Add(mesh);
                     _reachedBy[next.Sandwich] = mesh;
-                    _rates[next.Sandwich] = _rates[name] * standing.Blank.Gear.Teeth / next.Blank.Gear.Teeth;
+                    _rates[next.Sandwich] = _rates[name] * Math.Abs((double)MeshSide.SignedTeeth(standing) / MeshSide.SignedTeeth(next));
                     reached.Enqueue(next.Sandwich);
                 }
             }
@@ -54,19 +54,14 @@ internal sealed class PhaseWalk(Mechanism mechanism)
     }
 
     // Seen from the two centres the pitch point runs opposite ways, so a tooth here and a gap there meet where both phases add up to a half.
-    private double AngleOfNext(MountedGear standing, MountedGear next)
+    private double AngleOfNext(MountedGear standing, MountedGear next, Mesh mesh)
     {
-        double phase = 0.5 - Phase(standing, Direction(standing, next));
-        double angle = Direction(next, standing) - (2 * Math.PI * phase / next.Blank.Gear.Teeth) - next.Turned;
-        return Math.IEEERemainder(angle, 2 * Math.PI);
+        double phase = 0.5 - Phase(standing, mesh);
+        MeshSide side = MeshSide.Of(next, mesh);
+        return Math.IEEERemainder(side.PitchDirection - (2 * Math.PI * phase / side.Teeth) - side.ToothDirection, 2 * Math.PI);
     }
 
-    private double Offset(Mesh mesh)
-    {
-        double sum = Phase(mesh.First, Direction(mesh.First, mesh.Second)) + Phase(mesh.Second, Direction(mesh.Second, mesh.First));
-        double pitch = 2 * Math.PI * mesh.Pair.FirstWorkingRadius / mesh.First.Blank.Gear.Teeth;
-        return -Math.IEEERemainder(sum - 0.5, 1) * pitch;
-    }
+    private double Offset(Mesh mesh) => -Math.IEEERemainder(Phase(mesh.First, mesh) + Phase(mesh.Second, mesh) - 0.5, 1) * mesh.WorkingPitch;
 
     // A slip at one mesh shows at another as both speeds along the working circles are to each other.
     private double Play(Mesh closing)
@@ -76,7 +71,8 @@ internal sealed class PhaseWalk(Mechanism mechanism)
         return loop.Append(closing).Sum(mesh => Math.Max(0, mesh.Pair.CircumferentialBacklash) / 2 * Speed(closing) / Speed(mesh));
     }
 
-    private double Speed(Mesh mesh) => mesh.Pair.FirstWorkingRadius * _rates[mesh.First.Sandwich];
+    // Along the working circles, but for a factor that all meshes share.
+    private double Speed(Mesh mesh) => mesh.WorkingPitch * Math.Abs(MeshSide.SignedTeeth(mesh.First)) * _rates[mesh.First.Sandwich];
 
     private HashSet<Mesh> WayBack(string sandwich)
     {
@@ -90,12 +86,11 @@ internal sealed class PhaseWalk(Mechanism mechanism)
         return way;
     }
 
-    // How far a direction lies beyond the middle of a tooth, in pitches: 0 on the tooth, a half in the gap.
-    private double Phase(MountedGear gear, double direction)
+    // How far the pitch point lies beyond the middle of a tooth, in pitches: 0 on the tooth, a half in the gap.
+    private double Phase(MountedGear gear, Mesh mesh)
     {
-        double teeth = (direction - _angles[gear.Sandwich] - gear.Turned) * gear.Blank.Gear.Teeth / (2 * Math.PI);
+        MeshSide side = MeshSide.Of(gear, mesh);
+        double teeth = (side.PitchDirection - _angles[gear.Sandwich] - side.ToothDirection) * side.Teeth / (2 * Math.PI);
         return teeth - Math.Floor(teeth);
     }
-
-    private static double Direction(MountedGear from, MountedGear to) => (to.Axis.Position - from.Axis.Position).Angle;
 }

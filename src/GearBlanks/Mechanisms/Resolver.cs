@@ -51,7 +51,7 @@ public sealed class Resolver
             .Select(mesh => MeshPlan.Of(mesh, plans, defaults, limits))];
         ImmutableDictionary<string, double> thinning = Thinning.Of(plans.Values, meshPlans);
         ImmutableDictionary<string, MountedGear> gears = plans
-            .Select(plan => (plan.Key, Gear: Try(plan.Value.Place, "teeth", () => plan.Value.Mount(thinning[plan.Key]))))
+            .Select(plan => (plan.Key, Gear: Try(plan.Value.Place, plan.Value.Job.RackBar is null ? "teeth" : "rack-length", () => plan.Value.Mount(thinning[plan.Key]))))
             .Where(pair => pair.Gear is not null)
             .ToImmutableDictionary(pair => pair.Key, pair => pair.Gear!);
         ImmutableArray<Mesh> meshes = [.. meshPlans

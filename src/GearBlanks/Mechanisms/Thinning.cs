@@ -44,7 +44,7 @@ internal static class Thinning
 
         return thinning.ToImmutableDictionary();
 
-        static double Total(MeshPlan mesh) => Thickness.TotalThinningFor(mesh.First.Data(0), mesh.Second.Data(0), mesh.Distance, mesh.WantedBacklash);
+        static double Total(MeshPlan mesh) => Thickness.TotalThinningFor((Teeth.GearData)mesh.First.Data(0), (Teeth.GearData)mesh.Second.Data(0), mesh.Distance, mesh.WantedBacklash);
 
         void Raise(GearPlan gear, double needed)
         {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Fractions;
 using GearBlanks.Findings;
+using GearBlanks.Teeth;
 using GearBlanks.Trains;
 
 namespace GearBlanks.Mechanisms;
@@ -20,7 +21,7 @@ internal static class TrainCheck
             names.Length,
             [.. mechanism.Meshes.Select(mesh => new TrainMesh(
                 mesh.Name, Array.IndexOf(names, mesh.First.Sandwich), Array.IndexOf(names, mesh.Second.Sandwich),
-                mesh.First.Blank.Gear.Teeth, mesh.Second.Blank.Gear.Teeth))],
+                MeshSide.SignedTeeth(mesh.First), MeshSide.SignedTeeth(mesh.Second)))],
             mechanism.Drive is null ? null : Array.IndexOf(names, mechanism.Drive.Sandwich));
         ImmutableArray<Finding> locked = [.. train.Locked.Select(Locked)];
         if (mechanism.Drive is not { } drive)
@@ -28,13 +29,19 @@ internal static class TrainCheck
             return new TrainReport(!locked.IsEmpty, locked, [], []);
         }
 
-        ImmutableArray<BodySpeed> speeds = [.. names.Select((name, i) => new BodySpeed(name, train.Speeds[i]))];
+        ImmutableArray<BodySpeed> speeds = [.. mechanism.Sandwiches.Select((sandwich, i) => Speed(sandwich, train.Speeds[i]))];
         ImmutableArray<HandReport> hands = [.. mechanism.Hands.Select(hand => Timed(hand, train.Speeds[Array.IndexOf(names, hand.Sandwich)], drive))];
         return new TrainReport(
             !locked.IsEmpty,
-            [.. locked, .. speeds.Where(speed => speed.Speed is null).Select(Loose), .. hands.Select(hand => OnHand(hand, mechanism.Limits))],
+            [.. locked, .. speeds.Where(speed => speed.Speed is null && speed.Travel is null).Select(Loose), .. hands.Select(hand => OnHand(hand, mechanism.Limits))],
             speeds, hands);
     }
+
+    // A train counts a rack's pitches, against its direction where a gear would turn counter-clockwise.
+    private static BodySpeed Speed(Sandwich sandwich, Fraction? speed) =>
+        sandwich.Gears.Select(gear => gear.Toothing).OfType<RackBar>().FirstOrDefault() is { } rack
+            ? new BodySpeed(sandwich.Name, null, speed is { } pitches ? -pitches.ToDouble() * rack.Pitch : null)
+            : new BodySpeed(sandwich.Name, speed, null);
 
     private static HandReport Timed(Hand hand, Fraction? speed, Drive drive) => new(
         hand, speed, speed is { } w ? new HandTiming(drive.Turn / w.Abs(), hand.Turn) : null);

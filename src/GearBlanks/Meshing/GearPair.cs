@@ -1,173 +1,128 @@
+using GearBlanks.Curves;
 using GearBlanks.Teeth;
-using MathNet.Numerics.RootFinding;
 
 namespace GearBlanks.Meshing;
 
 /// <summary>
-/// Two external gears in mesh at one centre distance: everything that follows from involute geometry.
+/// Two toothings in mesh at one distance: everything that follows from involute geometry.
 /// Source of the relations: ISO 21771:2007, clauses 5 and 7; from memory.
 /// </summary>
-public sealed record GearPair
+public abstract record GearPair
 {
-    // The two gears' base pitches may differ by rounding only.
-    private const double BasePitchAgreement = 1e-9;
-
-    // A guard against a hang only: bracketed roots here take under thirty steps.
-    private const int MaxSteps = 200;
-
-    private GearPair(ExternalGear first, ExternalGear second, double centreDistance)
+    private protected GearPair(PairLayout layout, double centreDistance)
     {
-        First = first;
-        Second = second;
+        Layout = layout;
         CentreDistance = centreDistance;
-        WorkingPressureAngle = Math.Acos(Math.Min(1, BaseSum(first, second) / centreDistance));
+        WorkingPressureAngle = layout.WorkingAngleAt(centreDistance);
     }
 
-    /// <summary>The first gear.</summary>
-    public ExternalGear First { get; }
+    /// <summary>The first toothing.</summary>
+    public abstract Toothing First { get; }
 
-    /// <summary>The second gear.</summary>
-    public ExternalGear Second { get; }
+    /// <summary>The second toothing.</summary>
+    public abstract Toothing Second { get; }
 
-    /// <summary>Centre distance a, mm.</summary>
+    /// <summary>Centre distance a, mm; with a rack the height of the gear's centre over the rack's reference line.</summary>
     public double CentreDistance { get; }
 
-    /// <summary>Working pressure angle, rad: cos alpha_w = (rb1 + rb2) / a.</summary>
+    /// <summary>Working pressure angle, rad: cos alpha_w = (rb1 + rb2) / a, in a ring (rb2 - rb1) / a; with a rack the rack's own.</summary>
     public double WorkingPressureAngle { get; }
 
-    /// <summary>Radius of the first gear's working circle, mm: a z1 / (z1 + z2).</summary>
-    public double FirstWorkingRadius => CentreDistance * First.Teeth / (First.Teeth + Second.Teeth);
+    /// <summary>Radius of the first one's working circle, mm: a z1 / (z1 + z2), in a ring a z1 / |z2 - z1|; infinite for a rack.</summary>
+    public abstract double FirstWorkingRadius { get; }
 
-    /// <summary>Radius of the second gear's working circle, mm.</summary>
-    public double SecondWorkingRadius => CentreDistance - FirstWorkingRadius;
+    /// <summary>Radius of the second one's working circle, mm; infinite for a rack.</summary>
+    public abstract double SecondWorkingRadius { get; }
 
     /// <summary>
-    /// Circumferential backlash at the working circle, mm (arc): 2 a (inv alpha_w - inv alpha_w0), with alpha_w0 the working angle without backlash.
-    /// Negative where the teeth overlap.
+    /// Circumferential backlash at the working circle, mm (arc): 2 a (inv alpha_w - inv alpha_w0), with alpha_w0 the working angle without backlash; in a
+    /// ring with the other sign; over a rack 2 tan alpha (a - a0). Negative where the teeth overlap.
     /// </summary>
-    public double CircumferentialBacklash => 2 * CentreDistance * (Inv(WorkingPressureAngle) - ZeroBacklashInvolute(First, Second));
+    public double CircumferentialBacklash => Layout.BacklashAt(CentreDistance);
 
     /// <summary>Normal backlash, mm: along the line of action.</summary>
     public double NormalBacklash => CircumferentialBacklash * Math.Cos(WorkingPressureAngle);
 
-    /// <summary>Radial backlash, mm: the centre distance less the one without backlash; null where no distance is without.</summary>
-    public double? RadialBacklash => CentreDistance - ZeroBacklashDistance(First, Second);
+    /// <summary>
+    /// Radial backlash, mm: how far the distance is from the one without backlash, positive where there is play; null where no distance is without. A ring's
+    /// play is closed by a greater distance, every other one by a smaller.
+    /// </summary>
+    public double? RadialBacklash => Layout.Sense * (CentreDistance - Layout.ClosedDistance);
 
-    /// <summary>Angular backlash of the first gear, the second held, rad.</summary>
-    public double FirstAngularBacklash => CircumferentialBacklash / FirstWorkingRadius;
+    /// <summary>Angular backlash of the first one, the second held, rad; null for a rack.</summary>
+    public double? FirstAngularBacklash => AngularBacklash(FirstWorkingRadius);
 
-    /// <summary>Angular backlash of the second gear, the first held, rad.</summary>
-    public double SecondAngularBacklash => CircumferentialBacklash / SecondWorkingRadius;
+    /// <summary>Angular backlash of the second one, the first held, rad; null for a rack.</summary>
+    public double? SecondAngularBacklash => AngularBacklash(SecondWorkingRadius);
 
-    /// <summary>Transverse contact ratio from the real form and tip circles; 0 where the flanks never touch.</summary>
+    /// <summary>Transverse contact ratio from the real form and tip form circles; 0 where the flanks never touch.</summary>
     public double ContactRatio
     {
         get
         {
-            double line = CentreDistance * Math.Sin(WorkingPressureAngle);
-            double start = Math.Max(RollLength(First, First.FormRadius), line - RollLength(Second, Second.TipRadius));
-            double end = Math.Min(RollLength(First, First.TipRadius), line - RollLength(Second, Second.FormRadius));
-            return Math.Max(0, end - start) / (2 * Math.PI * First.BaseRadius / First.Teeth);
+            (double start, double end) = Contact;
+            return Math.Max(0, end - start) / Layout.BasePitch;
         }
     }
 
-    /// <summary>Clearance of the first gear's tip from the second's root circle, mm.</summary>
-    public double FirstTipClearance => CentreDistance - First.TipRadius - Second.RootRadius;
+    /// <summary>Clearance of the first one's tip from the second's root, mm.</summary>
+    public abstract double FirstTipClearance { get; }
 
-    /// <summary>Clearance of the second gear's tip from the first's root circle, mm.</summary>
-    public double SecondTipClearance => CentreDistance - Second.TipRadius - First.RootRadius;
+    /// <summary>Clearance of the second one's tip from the first's root, mm.</summary>
+    public abstract double SecondTipClearance { get; }
 
     /// <summary>
-    /// Least distance between the second gear's tip corner on its way and the first gear's fillet, mm: negative where it digs in;
-    /// null where it stays outside the form circle.
+    /// Least distance between the second one's tip corner on its way and the first one's fillet, mm: negative where it digs in, there or into the flank
+    /// beside it; null where it stays clear of the fillet. The corner is the sharp one, also where it is rounded or chamfered.
     /// </summary>
-    public double? FirstFilletClearance => TipCornerPath.LeastRoom(First, Second, CentreDistance);
+    public abstract double? FirstFilletClearance { get; }
 
-    /// <summary>The same for the first gear's tip corner and the second gear's fillet, mm.</summary>
-    public double? SecondFilletClearance => TipCornerPath.LeastRoom(Second, First, CentreDistance);
+    /// <summary>The same for the first one's tip corner and the second one's fillet, mm.</summary>
+    public abstract double? SecondFilletClearance { get; }
 
-    /// <summary>The pair at a centre distance.</summary>
-    /// <param name="first">First gear.</param>
-    /// <param name="second">Second gear.</param>
-    /// <param name="centreDistance">Centre distance, mm; at least the sum of the base radii.</param>
-    /// <exception cref="GearGeometryException">The base pitches differ, or the base circles overlap: there is no line of action.</exception>
-    public static GearPair At(ExternalGear first, ExternalGear second, double centreDistance)
+    internal PairLayout Layout { get; }
+
+    /// <summary>Where contact begins and ends on the line of action, mm.</summary>
+    private protected abstract (double Start, double End) Contact { get; }
+
+    /// <summary>The pair at a distance.</summary>
+    /// <param name="first">One toothing.</param>
+    /// <param name="second">The other; of the two, at most one is a ring or a rack.</param>
+    /// <param name="centreDistance">
+    /// Centre distance, mm; at least the sum of the base radii, in a ring their difference; with a rack the height of the gear's centre over the rack's
+    /// reference line, at least 0.
+    /// </param>
+    /// <exception cref="GearGeometryException">The two do not mesh at any distance, or there is no line of action at this one.</exception>
+    public static GearPair At(Toothing first, Toothing second, double centreDistance)
     {
-        RequireEqualPitch(first, second);
-        double least = BaseSum(first, second);
-        if (!(centreDistance >= least) || double.IsInfinity(centreDistance))
+        PairLayout layout = PairLayout.Of(first.Data, second.Data);
+        layout.RequireLineOfAction(centreDistance);
+        return (first, second) switch
         {
-            throw new GearGeometryException(
-                "no-line-of-action", "The base circles overlap, so the flanks cannot drive one another; centre distance, mm", centreDistance, least,
-                ZeroBacklashDistance(first, second) is { } a ? FormattableString.Invariant($"without backlash these gears mesh at {a:0.###} mm") : null);
-        }
-
-        return new GearPair(first, second, centreDistance);
+            (RackBar, _) or (_, RackBar) => new RackPair(layout, first, second, centreDistance),
+            (RingGear, _) or (_, RingGear) => new RingPair(layout, (Gear)first, (Gear)second, centreDistance),
+            _ => new ExternalPair(layout, (ExternalGear)first, (ExternalGear)second, centreDistance),
+        };
     }
 
     /// <summary>
-    /// The centre distance without backlash, mm: inv alpha_w0 = inv alpha + 2 (xE1 + xE2) tan alpha / (z1 + z2);
-    /// null where the teeth are so thin that no distance closes the backlash.
+    /// The distance without backlash, mm: inv alpha_w0 = inv alpha + 2 (xE1 + xE2) tan alpha / (z1 + z2), in a ring with z1 - z2 (pinion less ring);
+    /// over a rack d/2 + (xE1 + xE2) m. Null where no distance closes the backlash: teeth too thin outside, too thick in a ring.
     /// </summary>
-    /// <exception cref="GearGeometryException">The base pitches differ.</exception>
-    public static double? ZeroBacklashDistance(ExternalGear first, ExternalGear second)
-    {
-        RequireEqualPitch(first, second);
-        double involute = ZeroBacklashInvolute(first, second);
-        return involute < 0 ? null : BaseSum(first, second) / Math.Cos(InvoluteFunction.Inverse(involute));
-    }
+    /// <exception cref="GearGeometryException">The two do not mesh at any distance.</exception>
+    public static double? ZeroBacklashDistance(Toothing first, Toothing second) => PairLayout.Of(first.Data, second.Data).ClosedDistance;
 
-    /// <summary>The centre distance, mm, at which the circumferential backlash is the one wanted.</summary>
-    /// <param name="first">First gear.</param>
-    /// <param name="second">Second gear.</param>
+    /// <summary>The distance, mm, at which the circumferential backlash is the one wanted.</summary>
+    /// <param name="first">One toothing.</param>
+    /// <param name="second">The other.</param>
     /// <param name="backlash">Circumferential backlash at the working circle, mm; at least 0.</param>
-    /// <exception cref="GearGeometryException">The base pitches differ, or even at the least distance the backlash is greater.</exception>
-    public static double DistanceFor(ExternalGear first, ExternalGear second, double backlash)
-    {
-        RequireEqualPitch(first, second);
-        double sum = BaseSum(first, second);
-        double closed = ZeroBacklashInvolute(first, second);
-        double Excess(double angle) => (2 * sum / Math.Cos(angle) * (Inv(angle) - closed)) - backlash;
-        if (Excess(0) >= 0)
-        {
-            throw new GearGeometryException(
-                "backlash-out-of-reach", "The teeth are so thin that the backlash is greater at every distance; backlash, mm",
-                backlash, Excess(0) + backlash, "use less thinning or a greater profile shift");
-        }
-
-        const double widest = 1.5;
-        if (!(Excess(widest) > 0))
-        {
-            throw new GearGeometryException(
-                "backlash-out-of-reach", "No centre distance gives so much backlash; backlash, mm",
-                backlash, Excess(widest) + backlash, "use less backlash");
-        }
-
-        return sum / Math.Cos(Brent.FindRoot(Excess, 0, widest, 1e-15, MaxSteps));
-    }
+    /// <exception cref="GearGeometryException">The two do not mesh at any distance, or none has this backlash.</exception>
+    public static double DistanceFor(Toothing first, Toothing second, double backlash) =>
+        PairLayout.Of(first.Data, second.Data).DistanceFor(backlash);
 
     /// <summary>Length of the tangent from a point of a gear at a radius to its base circle, mm.</summary>
-    internal static double RollLength(ExternalGear gear, double radius) =>
-        Curves.Involute.RollAt(gear.BaseRadius, radius) * gear.BaseRadius;
+    private protected static double RollLength(Gear gear, double radius) => Involute.RollAt(gear.BaseRadius, radius) * gear.BaseRadius;
 
-    private static double ZeroBacklashInvolute(ExternalGear first, ExternalGear second) =>
-        InvoluteFunction.Inv(first.PressureAngle)
-            + (2 * (first.Data.GeneratingShift + second.Data.GeneratingShift) * Math.Tan(first.PressureAngle) / (first.Teeth + second.Teeth));
-
-    private static double BaseSum(ExternalGear first, ExternalGear second) => first.BaseRadius + second.BaseRadius;
-
-    private static double Inv(double angle) => InvoluteFunction.Inv(angle);
-
-    private static void RequireEqualPitch(ExternalGear first, ExternalGear second)
-    {
-        double one = first.BaseRadius / first.Teeth;
-        double other = second.BaseRadius / second.Teeth;
-        if (Math.Abs(one - other) > BasePitchAgreement * one || Math.Abs(first.PressureAngle - second.PressureAngle) > BasePitchAgreement)
-        {
-            throw new GearGeometryException(
-                "pitch-mismatch",
-                FormattableString.Invariant($"Gears of module {first.Module:0.####} at {first.PressureAngle * 180 / Math.PI:0.##} degrees and module {second.Module:0.####} at {second.PressureAngle * 180 / Math.PI:0.##} degrees do not mesh; base pitch, mm"),
-                2 * Math.PI * other, 2 * Math.PI * one, "give both gears one module and one pressure angle");
-        }
-    }
+    private double? AngularBacklash(double workingRadius) =>
+        double.IsInfinity(workingRadius) ? null : CircumferentialBacklash / workingRadius;
 }

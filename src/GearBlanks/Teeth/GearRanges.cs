@@ -37,6 +37,29 @@ public static class GearRanges
     internal static void Require(GearData data)
     {
         Require("Tooth count", data.Teeth, LeastTeeth, MostTeeth);
+        RequireTooth(data);
+        if (data.TipDiameter is { } tip)
+        {
+            Require("Tip diameter, mm,", tip, 0, (2 * data.ReferenceDiameter) + (10 * data.Module));
+        }
+
+        if (data is RingData ring)
+        {
+            Require("Rim diameter, mm,", ring.RimDiameter, 0, 10 * (data.ReferenceDiameter + (10 * data.Module)));
+            Require("Root fillet radius, mm,", ring.RootFilletRadius ?? 0, 0, 5 * data.Module);
+        }
+    }
+
+    internal static void Require(RackBarData data)
+    {
+        RequireTooth(data);
+        Require("Length of the rack, mm,", data.Length, 0, 10_000 * data.Module);
+        Require("Distance of the back from the reference line, mm,", data.BackHeight, 0, 10_000 * data.Module);
+        Require("Tip height of the rack, mm,", data.TipHeight ?? 0, -5 * data.Module, 5 * data.Module);
+    }
+
+    private static void RequireTooth(ToothData data)
+    {
         Require("Module, mm,", data.Module, LeastModule, GreatestModule);
         Require("Profile shift coefficient", data.ProfileShift, LeastShift, GreatestShift);
         Require(
@@ -47,9 +70,22 @@ public static class GearRanges
         Require("Fillet radius of the rack, modules,", data.Rack.FilletRadius, 0, 5);
         Require("Dedendum allowance of the rack, mm,", data.Rack.DedendumAllowance, 0, data.Module);
         Require("Thinning, mm,", data.Thinning, 0, data.Module * Math.PI / 2);
-        if (data.TipDiameter is { } tip)
+        if (data.Tip is { } tip)
         {
-            Require("Tip diameter, mm,", tip, 0, 2 * data.ReferenceDiameter + (10 * data.Module));
+            RequireTip(tip, data.Module);
+        }
+    }
+
+    private static void RequireTip(TipForm tip, double module)
+    {
+        Require("Tip round radius, mm,", tip.Round, 0, 5 * module);
+        Require("Tip chamfer, mm,", tip.Chamfer, 0, 5 * module);
+        Require("Tip relief, mm,", tip.Relief?.Amount ?? 0, 0, module / 2);
+        Require("Start of the tip relief, mm,", tip.Relief?.Start ?? 0, -5 * module, (2 * MostTeeth * module) + (10 * module));
+        if (tip.Round > 0 && tip.Chamfer > 0)
+        {
+            throw new GearGeometryException(
+                "tip-round-and-chamfer", "A tip corner is rounded or chamfered, not both; chamfer, mm", tip.Chamfer, 0, "leave out the round or the chamfer");
         }
     }
 

@@ -10,7 +10,7 @@ internal readonly record struct GeneratingRack
     {
         double m = data.Module;
         double alpha = data.Rack.PressureAngle;
-        double dedendum = (data.Rack.Dedendum * m) + data.Rack.DedendumAllowance;
+        double dedendum = data.RackDedendum;
         (double sine, double cosine) = Math.SinCos(alpha);
         TipRound = data.Rack.FilletRadius * m;
         RequireTip(data, dedendum, (Math.PI / 4 * m) - (dedendum * sine / cosine), (1 - sine) / cosine);

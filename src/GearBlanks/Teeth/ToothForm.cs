@@ -58,6 +58,10 @@ internal sealed record ToothForm
 
     public double NeckThickness { get; private set; }
 
+    public ToothFlank Sides => new(BaseRadius, HalfToothAtBase, 1);
+
+    public GearTip Tip { get; private set; } = null!;
+
     public static ToothForm Of(GearData data)
     {
         var form = new ToothForm(data);
@@ -67,7 +71,8 @@ internal sealed record ToothForm
         form.RequireNeck();
         form.RequireFlank();
         double startRoll = form.Undercut is null ? form.RollAtStraightFlankEnd() : Involute.RollAt(form.BaseRadius, form.FormRadius);
-        form.Flank = form.Flank with { StartRoll = startRoll, EndRoll = Involute.RollAt(form.BaseRadius, form.TipRadius) };
+        form.Tip = GearTip.Of(form.Sides, form.FormRadius, form.TipRadius, data);
+        form.Flank = form.Flank with { StartRoll = startRoll, EndRoll = Involute.RollAt(form.BaseRadius, form.Tip.FormRadius) };
         return form;
     }
 

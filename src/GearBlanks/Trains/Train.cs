@@ -3,7 +3,7 @@ using Fractions;
 
 namespace GearBlanks.Trains;
 
-/// <summary>Two external gears in mesh, as a train sees them.</summary>
+/// <summary>Two gears in mesh, as a train sees them: a ring's teeth count negative, and a rack is a body of one tooth, whose turns are pitches.</summary>
 /// <param name="Name">The mesh's name.</param>
 /// <param name="First">Index of the body that carries the first gear.</param>
 /// <param name="Second">Index of the body that carries the second gear.</param>

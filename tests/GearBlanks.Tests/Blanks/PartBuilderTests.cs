@@ -18,7 +18,7 @@ public sealed class PartBuilderTests
         Part part = PartBuilder.Build(blank);
         Assert.Equal("wheel", part.Name);
         Assert.Equal(blank.Gear.Outline().Repeats, part.Outside.Repeats);
-        Assert.Equal([new Circle(default, 5), new Circle(new Point(0, 13), 1)], part.Holes);
+        Assert.Equal([new Circle(default, 5), new Circle(new Point(0, 13), 1)], part.Holes.Select(hole => hole.AsCircle!.Value));
         Assert.Empty(part.Remarks);
     }
 
@@ -84,7 +84,7 @@ public sealed class PartBuilderTests
                 Assert.All(part.Engraving.SelectMany(Segments), segment =>
                 {
                     Assert.True(Math.Max(segment.From.Radius, segment.To.Radius) <= gear.RootRadius - 0.5 + 1e-9);
-                    Assert.All(part.Holes, circle => Assert.True(Distance(circle.Centre, segment.From, segment.To) >= circle.Radius + 0.5 - 1e-9));
+                    Assert.All(part.Holes.Select(hole => hole.AsCircle!.Value), circle => Assert.True(Distance(circle.Centre, segment.From, segment.To) >= circle.Radius + 0.5 - 1e-9));
                 });
                 Assert.True(part.Engraving.Length + part.Remarks.Length > 0);
             },

@@ -32,7 +32,7 @@ public sealed class GearPairTests
             Assert.Equal(pair.CircumferentialBacklash, other.CircumferentialBacklash, 1e-12);
             Assert.Equal(pair.ContactRatio, other.ContactRatio, 1e-10);
             Assert.Equal(pair.FirstTipClearance, other.SecondTipClearance);
-            Assert.Equal(pair.FirstAngularBacklash, other.SecondAngularBacklash, 1e-12);
+            Assert.Equal(pair.FirstAngularBacklash!.Value, other.SecondAngularBacklash!.Value, 1e-12);
             Assert.Equal(pair.FirstFilletClearance, other.SecondFilletClearance);
             Assert.Equal(pair.FirstWorkingRadius, other.SecondWorkingRadius, 1e-11);
         },
@@ -45,7 +45,7 @@ public sealed class GearPairTests
             (var one, var two) = (new PolygonGear(pair.First), new PolygonGear(pair.Second));
             double free = Sense(1) + Sense(-1);
             double Sense(int sense) => PolygonGear.FreeTurn(one, 0, two, pair.CentreDistance, two.GapToTheLeft, sense);
-            Assert.Equal(pair.SecondAngularBacklash * pair.SecondWorkingRadius, pair.CircumferentialBacklash, 1e-12);
+            Assert.Equal(pair.SecondAngularBacklash!.Value * pair.SecondWorkingRadius, pair.CircumferentialBacklash, 1e-12);
             Assert.Equal(free * pair.SecondWorkingRadius, pair.CircumferentialBacklash, 0.001);
         },
         iter: 60);
@@ -99,7 +99,7 @@ public sealed class GearPairTests
     {
         var one = ExternalGear.Create(new GearData(z1, 1, TestRacks.A, x1, 0.02));
         var two = ExternalGear.Create(new GearData(z2, 1, TestRacks.A, x2, 0.02));
-        var pair = GearPair.At(one, two, GearPair.ZeroBacklashDistance(one, two)!.Value + apart);
+        var pair = (ExternalPair)GearPair.At(one, two, GearPair.ZeroBacklashDistance(one, two)!.Value + apart);
         (double firstAngle, double secondAngle) = Touching(pair, 2000);
 
         // The lower side of the second gear's tooth above meets the upper side of the first gear's tooth on the line of centres.
@@ -157,7 +157,7 @@ public sealed class GearPairTests
                 double most = one.TipRadius + two.TipRadius;
                 var pair = GearPair.At(one, two, far < 0.1 ? least : least + (Math.Max(0, most - least) * far * 1.1));
                 double[] figures = [
-                    pair.CircumferentialBacklash, pair.NormalBacklash, pair.RadialBacklash ?? 0, pair.FirstAngularBacklash, pair.SecondAngularBacklash, pair.ContactRatio,
+                    pair.CircumferentialBacklash, pair.NormalBacklash, pair.RadialBacklash ?? 0, pair.FirstAngularBacklash!.Value, pair.SecondAngularBacklash!.Value, pair.ContactRatio,
                     pair.FirstTipClearance, pair.SecondTipClearance, pair.FirstFilletClearance ?? 0, pair.SecondFilletClearance ?? 0, pair.WorkingPressureAngle];
                 Assert.All(figures, figure => Assert.True(double.IsFinite(figure)));
                 Assert.True(pair.ContactRatio >= 0);
@@ -176,7 +176,7 @@ public sealed class GearPairTests
     private static void Refused(string name, Func<object?> act) => Assert.Equal(name, Assert.Throws<GearGeometryException>(act).ShapeCase);
 
     // Gear angles at which two flanks touch at the pitch point, felt with teeth so short that nothing else can touch.
-    private static (double First, double Second) Touching(GearPair pair, int steps = 200)
+    private static (double First, double Second) Touching(ExternalPair pair, int steps = 200)
     {
         double m = pair.First.Module;
         (ExternalGear one, ExternalGear two) = (Shortened(pair.First, pair.FirstWorkingRadius + (0.08 * m)), Shortened(pair.Second, pair.SecondWorkingRadius + (0.08 * m)));
@@ -201,7 +201,7 @@ public sealed class GearPairTests
         ExternalGear.Create(gear.Data with { TipDiameter = 2 * Math.Min(tipRadius, gear.TipRadius) });
 
     // Least signed distance of the second gear's corners from the first gear: below its form circle, and below form or working circle; and the greatest overlap.
-    private static (double Below, double Anywhere, double Overlap) Roll(GearPair pair)
+    private static (double Below, double Anywhere, double Overlap) Roll(ExternalPair pair)
     {
         (double firstAngle, double secondAngle) = Touching(pair);
         (var one, var two) = (new PolygonGear(pair.First), new PolygonGear(pair.Second));

@@ -45,8 +45,8 @@ public sealed class BacklashTests
         Assert.Equal(change, pair.RadialBacklash!.Value, 1e-12);
         Assert.Equal(1, pair.CircumferentialBacklash / (2 * change * tangent), 1e-5);
         Assert.Equal(1, pair.CircumferentialBacklash / (2 * tangent) / pair.RadialBacklash.Value, 1e-5);
-        Assert.Equal(pair.CircumferentialBacklash, pair.FirstAngularBacklash * pair.FirstWorkingRadius, 1e-15);
-        Assert.Equal(pair.CircumferentialBacklash, pair.SecondAngularBacklash * pair.SecondWorkingRadius, 1e-15);
+        Assert.Equal(pair.CircumferentialBacklash, pair.FirstAngularBacklash!.Value * pair.FirstWorkingRadius, 1e-15);
+        Assert.Equal(pair.CircumferentialBacklash, pair.SecondAngularBacklash!.Value * pair.SecondWorkingRadius, 1e-15);
     }
 
     // Industrial Press, Machinery's Handbook, 20th to 29th eds., AGMA backlash allowance and tolerance for fine-pitch gearing; from memory:

@@ -66,7 +66,7 @@ public sealed class ContactRatioTests
     {
         // S. Chand (R. S. Khurmi and J. K. Gupta), Theory of Machines, 2005, ch. 12, Example 12.6; from memory: m 12, 20 degrees, 30/80, addendum 10 mm.
         GearPair pair = Pair(Deep, 12, 30, 80, 380, 980);
-        double basePitch = 2 * Math.PI * pair.First.BaseRadius / 30;
+        double basePitch = 2 * Math.PI * ((ExternalGear)pair.First).BaseRadius / 30;
         double path = pair.ContactRatio * basePitch;
         Assert.Equal(52.25823910353275294582, path, 1e-11);
         Printed.Shows("52.3", path);

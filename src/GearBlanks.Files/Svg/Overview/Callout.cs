@@ -21,7 +21,7 @@ internal sealed record Callout
     {
         Axis = axis;
         _look = look;
-        _rows = [.. GearFigures.Upward(gears).Reverse().Select(gear => (gear.Name, FormattableString.Invariant($"z {gear.Blank.Gear.Teeth}")))];
+        _rows = [.. GearFigures.Upward(gears).Reverse().Select(gear => (gear.Name, FormattableString.Invariant($"z {gear.Toothing.Teeth}")))];
         double small = SmallText * look.Height;
         _teethAt = _rows.Select(row => Lettered.Width(row.Name, small)).DefaultIfEmpty(0).Max() + (ColumnGap * look.Height);
         double rows = _rows.Select(row => _teethAt + Lettered.Width(row.Teeth, small)).DefaultIfEmpty(0).Max();

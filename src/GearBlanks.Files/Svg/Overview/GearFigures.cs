@@ -17,7 +17,7 @@ internal static class GearFigures
     {
         MeshedPhases phases = MeshedPhases.Of(mechanism);
         string[] sandwiches = [.. mechanism.Sandwiches.Select(sandwich => sandwich.Name)];
-        return [.. Upward(mechanism.Gears).Select(gear => Figure(gear, phases.AngleOf(gear), Array.IndexOf(sandwiches, gear.Sandwich)))];
+        return [.. Upward(mechanism.Gears).Select(gear => Figure(gear, phases.PlaceOf(gear), Array.IndexOf(sandwiches, gear.Sandwich)))];
     }
 
     /// <summary>Gears by the height they lie at; those without one at the bottom, in the order of the job.</summary>
@@ -27,15 +27,14 @@ internal static class GearFigures
     private static Blank Toothed(Blank blank) => new(
         blank.Name, blank.Gear, blank.Thickness, blank.Bore, blank.Screws, blank.Holes, isDisc: false, blank.HasMark, lettering: "");
 
-    private static Figure Figure(MountedGear gear, double angle, int sandwich)
+    private static Figure Figure(MountedGear gear, Motion motion, int sandwich)
     {
-        Motion motion = Motion.Turn(angle).Then(Motion.Shift(gear.Axis.Position - default(Point)));
         Part part = PartBuilder.Build(Toothed(gear.Blank));
         ArcPath outside = OutlineFit.Fit(part.Outside, Tolerance).Moved(motion);
-        IEnumerable<ArcPath> holes = part.Holes.Select(hole => SvgPaths.InQuarters(hole with { Centre = motion.Apply(hole.Centre) }));
-        Ink ink = Look.Gear(sandwich, gear.Blank.Gear.Module);
+        IEnumerable<ArcPath> holes = part.Holes.Select(hole => OutlineFit.Fit(hole, Tolerance).Moved(motion));
+        Ink ink = Look.Gear(sandwich, gear.Toothing.Module);
         return new Figure(
-            FormattableString.Invariant($"gear {gear.Name}, z {gear.Blank.Gear.Teeth}"),
+            FormattableString.Invariant($"gear {gear.Name}, z {gear.Toothing.Teeth}"),
             [
                 new Shape([outside, .. holes], ink),
                 new Shape([.. part.Engraving.Select(mark => mark.Moved(motion))], ink with { Fill = null, Width = 1.5 * ink.Width }),

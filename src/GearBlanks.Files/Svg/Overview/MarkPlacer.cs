@@ -21,13 +21,13 @@ internal static class MarkPlacer
         List<Circle> taken =
         [
             .. mechanism.Axes.Select(axis => new Circle(axis.Position, look.Height)),
-            .. mechanism.Meshes.Select(mesh => new Circle(MeshMark.PitchPointOf(mesh), FreeModules * mesh.Pair.First.Module)),
+            .. mechanism.Meshes.Select(mesh => new Circle(mesh.PitchPoint, FreeModules * mesh.Pair.First.Module)),
         ];
         ImmutableArray<MeshMark>.Builder marks = ImmutableArray.CreateBuilder<MeshMark>();
         foreach (Mesh mesh in mechanism.Meshes)
         {
             var mark = new MeshMark(
-                mesh, MeshMark.LetterOf(marks.Count), report.VerdictOn(Places.Mesh(mesh.Name)), MeshMark.PitchPointOf(mesh),
+                mesh, MeshMark.LetterOf(marks.Count), report.VerdictOn(Places.Mesh(mesh.Name)), mesh.PitchPoint,
                 Best(mesh, taken, look));
             marks.Add(mark);
             taken.Add(new Circle(mark.Centre, Radius(look)));
@@ -40,7 +40,7 @@ internal static class MarkPlacer
 
     private static Point Best(Mesh mesh, List<Circle> taken, Look look)
     {
-        Point pitchPoint = MeshMark.PitchPointOf(mesh);
+        Point pitchPoint = mesh.PitchPoint;
         double line = (mesh.Second.Axis.Position - mesh.First.Axis.Position).Angle;
         double least = Radius(look) + (FreeModules * mesh.Pair.First.Module);
         return (from distance in Distances

@@ -19,13 +19,6 @@ internal sealed record MeshMark(Mesh Mesh, string Letter, Level Level, Point Pit
     /// <summary>The letter of a mesh by its index: A to Z, then AA, AB and so on.</summary>
     public static string LetterOf(int index) => (index >= Letters ? LetterOf((index / Letters) - 1) : "") + (char)('A' + (index % Letters));
 
-    /// <summary>Where the working circles touch in the plan as drawn.</summary>
-    public static Point PitchPointOf(Mesh mesh)
-    {
-        int teeth = mesh.First.Blank.Gear.Teeth + mesh.Second.Blank.Gear.Teeth;
-        return mesh.First.Axis.Position + ((mesh.Second.Axis.Position - mesh.First.Axis.Position) * ((double)mesh.First.Blank.Gear.Teeth / teeth));
-    }
-
     public Figure Figure(Look look)
     {
         double dot = Math.Clamp(0.12 * Mesh.Pair.First.Module, 0.04 * look.Height, 0.2 * look.Height);

@@ -1,0 +1,68 @@
+using GearBlanks.Files.Keys;
+using GearBlanks.Files.Toml;
+
+namespace GearBlanks.Files.Jobs;
+
+/// <summary>What must hold between the keys that say what kind of teeth a layer has: a gear's, a ring's or a rack's.</summary>
+internal static class ToothingChecks
+{
+    private static readonly string[] OfRings = ["rim-diameter", "root-fillet"];
+
+    // A bar has no middle to bore, and slides: nothing of it lies on circles.
+    private static readonly string[] NotOfRacks = ["teeth", "ring", "tip-diameter", "bore", "screws"];
+
+    public static void Check(Entries layer, ProblemList problems)
+    {
+        if (layer.Has("rack-length"))
+        {
+            CheckRack(layer, problems);
+            return;
+        }
+
+        if (!layer.Has("teeth"))
+        {
+            layer.Refuse(
+                problems, "teeth", "This layer has neither \"teeth\" nor \"rack-length\" nor \"washer\"",
+                "teeth for a gear, rack-length for a rack, washer for a washer");
+        }
+
+        if (layer.Has("back-height"))
+        {
+            layer.Refuse(problems, "back-height", "Only a rack has a back", "back-height together with rack-length");
+        }
+
+        CheckRing(layer, problems);
+    }
+
+    private static void CheckRing(Entries layer, ProblemList problems)
+    {
+        bool isRing = layer.Flag("ring") == true;
+        if (isRing && !layer.Has("rim-diameter"))
+        {
+            layer.Refuse(problems, "rim-diameter", "A ring needs the outer diameter of its rim", "rim-diameter together with ring = true");
+        }
+
+        foreach (string key in OfRings.Where(key => !isRing && layer.Has(key)))
+        {
+            layer.Refuse(problems, key, "Only a ring has this", $"{key} together with ring = true");
+        }
+
+        if (isRing && layer.Has("bore"))
+        {
+            layer.Refuse(problems, "bore", "A ring's middle is open: it has no bore", "a ring without a bore");
+        }
+    }
+
+    private static void CheckRack(Entries layer, ProblemList problems)
+    {
+        if (!layer.Has("back-height"))
+        {
+            layer.Refuse(problems, "back-height", "A rack needs the distance of its back from the reference line", "back-height together with rack-length");
+        }
+
+        foreach (string key in NotOfRacks.Concat(OfRings).Where(layer.Has))
+        {
+            layer.Refuse(problems, key, "A straight rack does not take this key", "rack-length and back-height without it");
+        }
+    }
+}

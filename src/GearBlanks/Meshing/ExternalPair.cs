@@ -1,0 +1,59 @@
+using GearBlanks.Teeth;
+
+namespace GearBlanks.Meshing;
+
+/// <summary>Two external gears.</summary>
+public sealed record ExternalPair : GearPair
+{
+    internal ExternalPair(PairLayout layout, ExternalGear first, ExternalGear second, double centreDistance)
+        : base(layout, centreDistance)
+    {
+        First = first;
+        Second = second;
+    }
+
+    /// <inheritdoc/>
+    public override ExternalGear First { get; }
+
+    /// <inheritdoc/>
+    public override ExternalGear Second { get; }
+
+    /// <inheritdoc/>
+    public override double FirstWorkingRadius => CentreDistance * First.Teeth / (First.Teeth + Second.Teeth);
+
+    /// <inheritdoc/>
+    public override double SecondWorkingRadius => CentreDistance - FirstWorkingRadius;
+
+    /// <inheritdoc/>
+    public override double FirstTipClearance => CentreDistance - First.TipRadius - Second.RootRadius;
+
+    /// <inheritdoc/>
+    public override double SecondTipClearance => CentreDistance - Second.TipRadius - First.RootRadius;
+
+    /// <inheritdoc/>
+    public override double? FirstFilletClearance => FilletClearance(First, Second);
+
+    /// <inheritdoc/>
+    public override double? SecondFilletClearance => FilletClearance(Second, First);
+
+    // From where the line of action touches the first gear's base circle.
+    private protected override (double Start, double End) Contact
+    {
+        get
+        {
+            double line = CentreDistance * Math.Sin(WorkingPressureAngle);
+            return (
+                Math.Max(RollLength(First, First.FormRadius), line - RollLength(Second, Second.TipFormRadius)),
+                Math.Min(RollLength(First, First.TipFormRadius), line - RollLength(Second, Second.FormRadius)));
+        }
+    }
+
+    private double? FilletClearance(ExternalGear gear, ExternalGear mate)
+    {
+        double working = CentreDistance * gear.Teeth / (gear.Teeth + mate.Teeth);
+        return TipCorner.LeastRoom(
+            RoundCornerPath.Outside(gear, mate, CentreDistance, WorkingPressureAngle),
+            new ExternalSide(gear, working),
+            gear.FormRadius, Math.Max(gear.FormRadius, working));
+    }
+}

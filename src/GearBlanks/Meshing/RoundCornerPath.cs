@@ -1,0 +1,49 @@
+using GearBlanks.Teeth;
+
+namespace GearBlanks.Meshing;
+
+/// <summary>The tip corner of a round mate; the parameter is its angle about the mate's centre from the line of centres, rad.</summary>
+internal sealed class RoundCornerPath : CornerPath
+{
+    private readonly double _centre;
+    private readonly double _towards;
+    private readonly double _tip;
+    private readonly double _atPitchPoint;
+    private readonly double _ratio;
+
+    private RoundCornerPath(Gear gear, Gear mate, double centre, int towards, double atPitchPoint)
+    {
+        _centre = centre;
+        _towards = towards * mate.TipRadius;
+        _tip = mate.TipRadius;
+        _atPitchPoint = atPitchPoint;
+        _ratio = (double)mate.Teeth / gear.Teeth;
+    }
+
+    /// <summary>An external mate's corner past an external gear.</summary>
+    public static RoundCornerPath Outside(ExternalGear gear, ExternalGear mate, double distance, double workingAngle) =>
+        new(gear, mate, distance, -1, -Past(mate, workingAngle));
+
+    /// <summary>A ring's corner past the pinion in it.</summary>
+    public static RoundCornerPath OfRing(ExternalGear pinion, RingGear ring, double distance, double workingAngle) =>
+        new(pinion, ring, -distance, 1, Past(ring, workingAngle));
+
+    /// <summary>A pinion's corner past the ring around it.</summary>
+    public static RoundCornerPath InRing(RingGear ring, ExternalGear pinion, double distance, double workingAngle) =>
+        new(ring, pinion, distance, 1, -Past(pinion, workingAngle));
+
+    /// <inheritdoc/>
+    public override Corner At(double parameter)
+    {
+        (double sine, double cosine) = Math.SinCos(parameter);
+        return new Corner(_centre + (_towards * cosine), _tip * sine, (parameter - _atPitchPoint) * _ratio);
+    }
+
+    /// <inheritdoc/>
+    public override double Reach(double limit) => Math.Acos(Math.Max(
+        -1, ((limit * limit) - (_centre * _centre) - (_tip * _tip)) / (2 * _centre * _towards)));
+
+    // How far round its own centre the corner is from where its flank passes the pitch point.
+    private static double Past(Gear mate, double workingAngle) =>
+        InvoluteFunction.Inv(Math.Acos(mate.BaseRadius / mate.TipRadius)) - InvoluteFunction.Inv(workingAngle);
+}

@@ -1,0 +1,57 @@
+using GearBlanks.Findings;
+using GearBlanks.Teeth;
+using MathNet.Numerics.RootFinding;
+
+namespace GearBlanks.Meshing;
+
+/// <summary>Shorter tips, in the words of each kind: a smaller tip diameter, a ring's greater one, a rack's smaller tip height.</summary>
+internal static class TipChange
+{
+    // The tip keeps this share of the way to the form circle.
+    private const double KeptFlank = 0.01;
+
+    /// <summary>The sentence for a tip shorter by a length, mm.</summary>
+    public static string By(Toothing one, string name, double shorter)
+    {
+        string by = Words.Mm(Math.Ceiling((one is RackBar ? 1 : 2) * shorter * 1000) / 1000);
+        return $"{Verb(one)} of {name} by {by}.";
+    }
+
+    /// <summary>The start of a sentence for the longest tip with room; null where no tip has.</summary>
+    /// <param name="one">Whose tip changes.</param>
+    /// <param name="name">Its name.</param>
+    /// <param name="room">Room with a changed tip, mm; enough where it is positive.</param>
+    public static string? To(Toothing one, string name, Func<Toothing, double> room)
+    {
+        (double tip, double form) = Ends(one);
+        double At(double shorter) => tip + (shorter * (form - tip));
+        double Room(double shorter) => room(WithTip(one, At(shorter)));
+        const double shortest = 1 - KeptFlank;
+        return Room(shortest) > 0 && Brent.TryFindRoot(Room, 0, shortest, 1e-7, 100, out double least)
+            ? $"{Verb(one)} of {name} to {Words.Mm(OnGrid(one, At(least)))}"
+            : null;
+    }
+
+    private static string Verb(Toothing one) => one switch
+    {
+        RackBar => "Lower the tip height",
+        RingGear => "Raise the tip diameter",
+        _ => "Lower the tip diameter",
+    };
+
+    private static (double Tip, double Form) Ends(Toothing one) => one switch
+    {
+        RackBar rack => (rack.TipHeight, rack.FormHeight),
+        _ => (2 * ((Gear)one).TipRadius, 2 * ((Gear)one).FormRadius),
+    };
+
+    private static Toothing WithTip(Toothing one, double tip) => one switch
+    {
+        RackBar rack => RackBar.Create(rack.Data with { TipHeight = tip }),
+        _ => Gear.Of(((Gear)one).Data with { TipDiameter = tip }),
+    };
+
+    // On the grid of hundredths, rounded to the safe side, so that typing it in is enough.
+    private static double OnGrid(Toothing one, double tip) =>
+        one is RingGear ? Math.Ceiling((tip * 100) + 1e-3) / 100 : Math.Floor((tip * 100) - 1e-3) / 100;
+}

@@ -1,0 +1,74 @@
+namespace GearBlanks.Meshing;
+
+/// <summary>Where the mate's tip corner, on its way past a tooth's side while the flanks touch, comes nearest to the fillet, and whether it digs in.</summary>
+internal static class TipCorner
+{
+    // The room is smooth on the scale of a module, and both stretches are shorter: there are no more dips than these find.
+    private const int FilletSamples = 32;
+    private const int FlankSamples = 16;
+
+    // Flanks that touch on the line of action are found at zero but for rounding.
+    private const double Rounding = 1e-7;
+
+    // Of a stretch: the room is least there, so that the square of it is all that is lost.
+    private const double Accuracy = 1e-8;
+
+    private static readonly double Golden = (Math.Sqrt(5) - 1) / 2;
+
+    /// <summary>
+    /// Least room between the corner and the side beyond the form circle, mm: negative where they dig in, there or on the flank as far as the working
+    /// circle; null where the corner stays short of the form circle and free.
+    /// </summary>
+    public static double? LeastRoom(CornerPath path, ToothSide side, double form, double working)
+    {
+        double toForm = path.Reach(form);
+        double toWorking = path.Reach(working);
+        double inner = toForm > 0 ? toForm : 0;
+        double? fillet = inner > 0 ? Least(path, side, -inner, inner, FilletSamples) : null;
+        double flank = toWorking > inner
+            ? Math.Min(Least(path, side, -toWorking, -inner, FlankSamples), Least(path, side, inner, toWorking, FlankSamples))
+            : double.PositiveInfinity;
+        double least = Math.Min(flank, fillet ?? double.PositiveInfinity);
+        return least < -Rounding ? least : fillet is < 0 ? 0 : fillet;
+    }
+
+    private static double Least(CornerPath path, ToothSide side, double from, double to, int samples)
+    {
+        double step = (to - from) / samples;
+        int best = 0;
+        double least = double.PositiveInfinity;
+        for (int i = 0; i <= samples; i++)
+        {
+            double room = side.Room(path.At(from + (i * step)));
+            (best, least) = room < least ? (i, room) : (best, least);
+        }
+
+        return Math.Min(least, Dip(path, side, from + (Math.Max(0, best - 1) * step), from + (Math.Min(samples, best + 1) * step), Accuracy * (to - from)));
+    }
+
+    // Golden section search.
+    private static double Dip(CornerPath path, ToothSide side, double low, double high, double accuracy)
+    {
+        double left = high - (Golden * (high - low));
+        double right = low + (Golden * (high - low));
+        double atLeft = side.Room(path.At(left));
+        double atRight = side.Room(path.At(right));
+        while (high - low > accuracy)
+        {
+            if (atLeft < atRight)
+            {
+                (high, right, atRight) = (right, left, atLeft);
+                left = high - (Golden * (high - low));
+                atLeft = side.Room(path.At(left));
+            }
+            else
+            {
+                (low, left, atLeft) = (left, right, atRight);
+                right = low + (Golden * (high - low));
+                atRight = side.Room(path.At(right));
+            }
+        }
+
+        return Math.Min(atLeft, atRight);
+    }
+}

@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+
+namespace GearBlanks.Teeth;
+
+/// <summary>
+/// A round spur gear, external or a ring, centred on the origin with a tooth's centre line on +X. All radii are positive; the teeth of a
+/// ring point inward, so its tip circle is the smallest. Source of the sizes: ISO 21771:2007, clauses 4 and 5; from memory.
+/// </summary>
+public abstract record Gear : Toothing
+{
+    private readonly ToothFlank _flank;
+
+    private protected Gear(GearData data, ToothFlank flank, GearTip tip)
+    {
+        _flank = flank;
+        Tip = tip;
+        ReferenceRadius = data.ReferenceDiameter / 2;
+        BaseRadius = ReferenceRadius * Math.Cos(data.Rack.PressureAngle);
+    }
+
+    /// <inheritdoc/>
+    public abstract override GearData Data { get; }
+
+    /// <inheritdoc/>
+    public override int Teeth => Data.Teeth;
+
+    /// <summary>Radius of the reference circle, mm.</summary>
+    public double ReferenceRadius { get; }
+
+    /// <summary>Radius of the base circle, mm.</summary>
+    public double BaseRadius { get; }
+
+    /// <summary>Radius of the root circle, mm. With a full round, the deepest point of the gap.</summary>
+    public abstract double RootRadius { get; }
+
+    /// <summary>Radius of the form circle, mm: where the involute begins at the fillet.</summary>
+    public abstract double FormRadius { get; }
+
+    /// <summary>Radius of the tip circle as it is cut, mm: the pointed radius where the tip circle would lie beyond it.</summary>
+    public abstract double TipRadius { get; }
+
+    /// <summary>Radius of the tip circle asked for, mm.</summary>
+    public abstract double NominalTipRadius { get; }
+
+    /// <summary>
+    /// Radius where the nominal involute ends at the tip, mm: where relief, round or chamfer starts, else the tip circle's. Under light load a relieved piece
+    /// does not touch, so contact ratios by this radius are on the safe side.
+    /// </summary>
+    public double TipFormRadius => Tip.FormRadius;
+
+    /// <inheritdoc/>
+    public override bool IsPointed => TipRadius != NominalTipRadius;
+
+    /// <inheritdoc/>
+    public override double TipThickness => 2 * TipRadius * Tip.LandHalfAngle;
+
+    /// <summary>What others touch first at the tip, from the flank to the land.</summary>
+    internal ImmutableArray<TipCorner> TipCorners => Tip.Corners;
+
+    private protected GearTip Tip { get; }
+
+    /// <summary>
+    /// Half the angle of the tooth between its nominal involutes at a radius, rad: s / (2 r) + inv alpha - inv alpha_y, of a ring
+    /// s / (2 r) - inv alpha + inv alpha_y.
+    /// </summary>
+    /// <param name="radius">Radius, mm, between the form and the tip circle.</param>
+    public double HalfAngleAt(double radius) => _flank.HalfAngleAt(radius);
+
+    /// <summary>
+    /// Angle of the clockwise side of the tooth on +X at a radius, rad, as it is cut: fillet, flank, relief, chamfer or round; negative where it lies
+    /// clockwise of +X.
+    /// </summary>
+    /// <param name="radius">Radius, mm. Beyond the root circle the fillet's first point answers; beyond the tip circle a round or chamfer answers for it, a sharp flank goes on.</param>
+    public double SideAngleAt(double radius) => _flank.Nearer(FormRadius, radius) ? FilletAngleAt(radius) : -Tip.HalfAngleAt(radius);
+
+    /// <summary>The same below the form circle.</summary>
+    private protected abstract double FilletAngleAt(double radius);
+}

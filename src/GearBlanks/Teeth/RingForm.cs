@@ -1,0 +1,133 @@
+using GearBlanks.Curves;
+
+namespace GearBlanks.Teeth;
+
+/// <summary>One tooth of a ring worked out: where flank, root round, tip and root meet.</summary>
+internal sealed record RingForm
+{
+    // In radians: a root land that is nothing but rounding is none.
+    private const double LeastRoot = 1e-12;
+
+    private readonly RingData _data;
+
+    private RingForm(RingData data)
+    {
+        _data = data;
+        double reference = data.ReferenceDiameter / 2;
+        double alpha = data.Rack.PressureAngle;
+        BaseRadius = reference * Math.Cos(alpha);
+        RootRadius = reference + data.RackDedendum - (data.GeneratingShift * data.Module);
+        NominalTipRadius = (data.TipDiameter / 2) ?? (reference - ((data.Rack.Addendum + data.ProfileShift) * data.Module));
+        HalfToothAtBase = (data.ToothThickness / data.ReferenceDiameter) - InvoluteFunction.Inv(alpha);
+    }
+
+    public double BaseRadius { get; }
+
+    public double RootRadius { get; }
+
+    public double NominalTipRadius { get; }
+
+    public double HalfToothAtBase { get; }
+
+    public double TipRadius { get; private set; }
+
+    public double FormRadius { get; private set; }
+
+    public Circle RootFillet { get; private set; }
+
+    public ToothFlank Sides => new(BaseRadius, -HalfToothAtBase, -1);
+
+    public GearTip Tip { get; private set; } = null!;
+
+    // A ring's gap is an external tooth: half its angle at the base circle.
+    private double HalfGapAtBase => (Math.PI / _data.Teeth) - HalfToothAtBase;
+
+    public static RingForm Of(RingData data)
+    {
+        var form = new RingForm(data);
+        form.RequireCircles();
+        form.FindTip();
+        form.FindFillet();
+        form.RequireFlank();
+        form.Tip = GearTip.Of(form.Sides, form.FormRadius, form.TipRadius, data);
+        return form;
+    }
+
+    private void RequireCircles()
+    {
+        if (NominalTipRadius < BaseRadius)
+        {
+            throw new GearGeometryException(
+                "tip-inside-base", "The ring's teeth reach inside the base circle, where there is no involute; tip diameter, mm",
+                2 * NominalTipRadius, 2 * BaseRadius,
+                FormattableString.Invariant($"use a tip diameter of at least {Math.Ceiling(2000 * BaseRadius) / 1000:0.###} mm, more teeth or a smaller profile shift"));
+        }
+
+        if (NominalTipRadius >= RootRadius)
+        {
+            throw new GearGeometryException(
+                "tip-below-root", "The ring's tip circle lies outside its root circle; tip diameter, mm", 2 * NominalTipRadius, 2 * RootRadius,
+                FormattableString.Invariant($"use a tip diameter of less than {Math.Floor(2000 * RootRadius) / 1000:0.###} mm"));
+        }
+
+        if (_data.RimDiameter / 2 <= RootRadius)
+        {
+            throw new GearGeometryException(
+                "rim-inside-root", "The rim's outer diameter leaves nothing outside the root circle; rim diameter, mm", _data.RimDiameter, 2 * RootRadius,
+                FormattableString.Invariant($"use a rim diameter of more than {Math.Ceiling(2000 * RootRadius) / 1000:0.###} mm"));
+        }
+    }
+
+    // A ring's tooth narrows inward: it comes to its point where its half angle at the base circle has been used up.
+    private void FindTip()
+    {
+        double pointed = HalfToothAtBase < 0 ? BaseRadius / Math.Cos(InvoluteFunction.Inverse(-HalfToothAtBase)) : 0;
+        TipRadius = Math.Max(NominalTipRadius, pointed);
+        double atRoot = HalfGapAtBase - InvoluteFunction.Inv(Math.Acos(BaseRadius / RootRadius));
+        if (atRoot <= 0 || TipRadius >= RootRadius)
+        {
+            throw new GearGeometryException(
+                atRoot <= 0 ? "no-root" : "no-tooth",
+                atRoot <= 0
+                    ? "The ring's flanks meet before they reach the root circle; width of the gap there, mm"
+                    : "Nothing is left of the ring's teeth; thickness on the reference circle, mm",
+                atRoot <= 0 ? 2 * RootRadius * atRoot : _data.ToothThickness, 0,
+                atRoot <= 0 ? "lower the profile shift or the dedendum of the rack" : "raise the profile shift or lower the thinning");
+        }
+    }
+
+    private void FindFillet()
+    {
+        double round = _data.RootFilletRadius ?? (_data.Rack.FilletRadius * _data.Module);
+        double widest = WidestRound();
+        if (round > widest)
+        {
+            throw new GearGeometryException(
+                "root-round-too-wide", "The root fillet is wider than the ring's gap; root fillet radius, mm", round, widest,
+                FormattableString.Invariant($"use a root fillet radius of at most {Math.Floor(widest * 1000) / 1000:0.###} mm"));
+        }
+
+        RoundedCorner corner = RoundedCorner.Of(BaseRadius, HalfGapAtBase, RootRadius, round);
+        FormRadius = round == 0 ? RootRadius : BaseRadius * Math.Sqrt(1 + (corner.ContactRoll * corner.ContactRoll));
+        double half = corner.CentreHalfAngle < LeastRoot ? 0 : corner.CentreHalfAngle;
+        RootFillet = new Circle(Point.Polar(corner.CentreRadius, half - (Math.PI / _data.Teeth)), round);
+    }
+
+    // The round whose centre lies on the gap's middle line; it shrinks towards the base circle, where rounds end too.
+    private double WidestRound()
+    {
+        double most = RootRadius - BaseRadius;
+        double HalfAngle(double round) => RoundedCorner.Of(BaseRadius, HalfGapAtBase, RootRadius, round).CentreHalfAngle;
+        return HalfAngle(most) >= 0 ? most : MathNet.Numerics.RootFinding.Brent.FindRoot(HalfAngle, 0, most, 1e-13 * most, 200);
+    }
+
+    private void RequireFlank()
+    {
+        if (FormRadius <= TipRadius)
+        {
+            throw new GearGeometryException(
+                "no-flank", "No involute flank is left between the root fillet and the tip of the ring; form diameter, mm", 2 * FormRadius, 2 * TipRadius,
+                FormattableString.Invariant($"use a tip diameter of less than {Math.Floor(2000 * FormRadius) / 1000:0.###} mm, or a smaller root fillet radius"));
+        }
+    }
+}

@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using GearBlanks.Curves;
+
+namespace GearBlanks.Teeth;
+
+/// <summary>
+/// A ring gear: involute teeth that point inward, rounded into the root circle by arcs of a stated radius, inside a round rim. Its tooth is the gap of
+/// an external gear: it widens outward.
+/// </summary>
+public sealed record RingGear : Gear
+{
+    private RingGear(RingData data, RingForm form)
+        : base(data, form.Sides, form.Tip)
+    {
+        Data = data;
+        RootRadius = form.RootRadius;
+        FormRadius = form.FormRadius;
+        TipRadius = form.TipRadius;
+        NominalTipRadius = form.NominalTipRadius;
+        RootFillet = form.RootFillet;
+        Flank = form.Sides.Side(form.FormRadius, form.Tip.FormRadius);
+    }
+
+    /// <inheritdoc/>
+    public override RingData Data { get; }
+
+    /// <inheritdoc/>
+    public override double RootRadius { get; }
+
+    /// <inheritdoc/>
+    public override double FormRadius { get; }
+
+    /// <inheritdoc/>
+    public override double TipRadius { get; }
+
+    /// <inheritdoc/>
+    public override double NominalTipRadius { get; }
+
+    /// <summary>Radius of the round between flank and root circle, mm; 0 for a sharp corner.</summary>
+    public double RootFilletRadius => RootFillet.Radius;
+
+    /// <summary>Outer radius of the rim, mm.</summary>
+    public double RimRadius => Data.RimDiameter / 2;
+
+    /// <summary>The flank at the clockwise side of the tooth on +X, from the form circle inward to where the nominal involute ends.</summary>
+    public Involute Flank { get; }
+
+    /// <summary>The round at the clockwise side of the tooth on +X; of radius 0 for a sharp corner.</summary>
+    internal Circle RootFillet { get; }
+
+    /// <summary>Builds the ring.</summary>
+    /// <exception cref="GearGeometryException">No such ring exists: the exception names the case and what would work.</exception>
+    public static RingGear Create(RingData data)
+    {
+        GearRanges.Require(data);
+        return new RingGear(data, RingForm.Of(data));
+    }
+
+    /// <inheritdoc/>
+    private protected override double FilletAngleAt(double radius)
+    {
+        double centre = RootFillet.Centre.Radius;
+        double outward = Math.Min(radius, RootRadius) - centre;
+        double square = (RootFilletRadius - outward) * (RootFilletRadius + outward) / (4 * (centre + outward) * centre);
+        return RootFillet.Centre.Angle + (2 * Math.Asin(Math.Sqrt(Math.Max(0, square))));
+    }
+
+    /// <inheritdoc/>
+    /// <remarks>The inside of the ring, one tooth repeated; it begins at the root, clockwise of the tooth on +X.</remarks>
+    public override Outline Outline()
+    {
+        var rising = new List<Curve>();
+        double rootEnd = -HalfAngleAt(RootRadius);
+        if (RootFilletRadius > 0)
+        {
+            rootEnd = (RootFillet.Centre - default(Point)).Angle;
+            double contact = (Flank.StartPoint - RootFillet.Centre).Angle;
+            rising.Add(new Arc(RootFillet.Centre, RootFilletRadius, rootEnd, contact - rootEnd));
+        }
+
+        rising.Add(Flank);
+        rising.AddRange(Tip.Side());
+        ImmutableArray<Curve>.Builder tooth = ImmutableArray.CreateBuilder<Curve>(6);
+        tooth.AddRange(rising);
+        double tipHalf = Tip.LandHalfAngle;
+        if (tipHalf > 0)
+        {
+            tooth.Add(new Arc(default, TipRadius, -tipHalf, 2 * tipHalf));
+        }
+
+        tooth.AddRange(rising.AsEnumerable().Reverse().Select(curve => curve.Moved(Motion.MirrorInX).Reversed()));
+        double rootHalf = (Math.PI / Teeth) + rootEnd;
+        if (rootHalf > 0)
+        {
+            tooth.Add(new Arc(default, RootRadius, (Math.PI / Teeth) - rootHalf, 2 * rootHalf));
+        }
+
+        return new Outline(tooth.ToImmutable(), Teeth);
+    }
+}
