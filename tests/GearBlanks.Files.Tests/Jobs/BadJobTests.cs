@@ -269,6 +269,19 @@ public class BadJobTests
         Assert.Contains(outcome.Problems, p => p.Message.Contains("nested too deep", StringComparison.Ordinal) || p.Message.Contains("depth", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("a = \"\\")]
+    [InlineData("a = \"\\u12")]
+    [InlineData("a = \"\\U0010")]
+    [InlineData("a = \"\"\"\\")]
+    [InlineData("\"\\")]
+    [InlineData("[\"\\")]
+    [InlineData("\\")]
+    [InlineData("a = 0x")]
+    [InlineData("a = 1e")]
+    [InlineData("a = 07:3")]
+    public void A_text_that_ends_in_the_middle_is_refused(string text) => Assert.NotEmpty(JobReader.Parse(text, "end.toml").Problems);
+
     // As much as a job file may hold: what takes time for each pair of them would take minutes.
     [Theory]
     [InlineData("\"")]

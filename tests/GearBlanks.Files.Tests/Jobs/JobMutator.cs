@@ -38,7 +38,7 @@ internal sealed class JobMutator(IReadOnlyList<string> sources, IReadOnlyList<st
     {
         int at = random.Next(text.Length + 1);
         int length = Math.Min(random.Next(1, 24), text.Length - at);
-        return random.Next(12) switch
+        return random.Next(13) switch
         {
             0 => text.Remove(at, length),
             1 => text.Insert(at, Pieces[random.Next(Pieces.Length)]),
@@ -50,7 +50,8 @@ internal sealed class JobMutator(IReadOnlyList<string> sources, IReadOnlyList<st
             7 => RepeatLines(text, random),
             8 => Nest(text, at, random),
             9 or 10 => OtherNumber(text, at, random),
-            _ => random.Next(20) == 0 ? text[..at] : text.Insert(at, ((char)random.Next(1, char.MaxValue)).ToString()),
+            11 => random.Next(3) == 0 ? text[..at] + Pieces[random.Next(Pieces.Length)] : text.Insert(at, Pieces[random.Next(Pieces.Length)]),
+            _ => text.Insert(at, ((char)random.Next(1, char.MaxValue)).ToString()),
         };
     }
 

@@ -40,7 +40,7 @@ public sealed class MeshedPhasesTests
         // Room is the same on both sides: turned either way by a little less than half the backlash the gears keep clear, a little more and they do not.
         Mechanism train = Train([new(17, 0, 0.1, 0.4), new(23, 0.7, 0, -1)]);
         MeshedPhases phases = MeshedPhases.Of(train);
-        double half = train.Meshes[0].Pair.SecondAngularBacklash / 2;
+        double half = train.Meshes[0].Pair.SecondAngularBacklash!.Value / 2;
         foreach (int sense in new[] { -1, 1 })
         {
             Assert.Equal(0, Overlap(train.Meshes[0], Turned(phases, sense * 0.9 * half)), 1e-9);

@@ -4,6 +4,7 @@ using CsCheck;
 using GearBlanks.Curves;
 using GearBlanks.Curves.Fitting;
 using GearBlanks.Teeth;
+using GearBlanks.Tests.Properties;
 
 namespace GearBlanks.Tests.Teeth;
 
@@ -120,7 +121,7 @@ public sealed partial class RefusalTests
                 Follow(e, data);
             }
         },
-        iter: 6000);
+        iter: Count.Gears / 4);
 
     // Where the advice names a value, that value must work, and no nearer shift on the same grid may.
     private static void Follow(GearGeometryException e, GearData data)
