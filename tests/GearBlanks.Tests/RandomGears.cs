@@ -7,7 +7,7 @@ namespace GearBlanks.Tests;
 internal static class RandomGears
 {
     public static Gen<BasicRack> Racks { get; } = Gen.OneOf(
-        Gen.Select(Gen.OneOf('A', 'B', 'C', 'D'), Gen.OneOf(14.5, 20.0, 25.0)).Select((type, degrees) => TestRacks.Iso(type, degrees)),
+        Gen.Select(Gen.OneOf('A', 'B', 'C', 'D'), Gen.OneOf(Gen.OneOf(14.5, 20.0, 25.0), Gen.Double[14.5, 25])).Select((type, degrees) => TestRacks.Iso(type, degrees)),
         Gen.Select(Gen.Double[5, 45], Gen.Double[0.4, 1.6], Gen.Double[0.5, 2], Gen.Double[0, 1])
             .Select((degrees, addendum, dedendum, round) => Round(TestRacks.Radians(degrees), addendum, dedendum, round)));
 

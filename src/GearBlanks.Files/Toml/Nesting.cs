@@ -43,23 +43,23 @@ internal static class Nesting
         return null;
     }
 
-    // A text in single-line quotes; of longer ones only brackets count, which errs on the side of too deep.
+    // A text in single-line quotes; of longer ones only brackets count, which errs on the side of too deep. It looks no further than to the text's
+    // end: a line of nothing but quotes would otherwise be searched through from each of them.
     private static int EndOfText(string text, int start)
     {
-        var end = EndOfLine(text, start);
-        for (var i = start + 1; i < end; i++)
+        var i = start + 1;
+        while (i < text.Length && text[i] != '\n')
         {
-            if (text[i] == '\\' && text[start] == '"')
-            {
-                i++;
-            }
-            else if (text[i] == text[start])
+            if (text[i] == text[start])
             {
                 return i;
             }
+
+            var isEscape = text[i] == '\\' && text[start] == '"' && i + 1 < text.Length && text[i + 1] != '\n';
+            i += isEscape ? 2 : 1;
         }
 
-        return end - 1;
+        return i - 1;
     }
 
     private static int EndOfLine(string text, int start)

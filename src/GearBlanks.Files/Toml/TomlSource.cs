@@ -12,6 +12,9 @@ internal static class TomlSource
     {
         // An editor's byte order mark is no part of the text.
         var plain = text.StartsWith('\uFEFF') ? text[1..] : text;
+
+        // The parser fails over an escape that the end of the text cuts off; over one that the end of the line cuts off it complains.
+        plain = plain.EndsWith('\\') ? plain + "\n" : plain;
         if (Nesting.TooDeepAt(plain, file) is { } place)
         {
             problems.Add(place, "", null, "Brackets are nested too deep", $"at most {Nesting.MostText} levels");

@@ -269,6 +269,32 @@ public class BadJobTests
         Assert.Contains(outcome.Problems, p => p.Message.Contains("nested too deep", StringComparison.Ordinal) || p.Message.Contains("depth", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("a = \"\\")]
+    [InlineData("a = \"\\u12")]
+    [InlineData("a = \"\\U0010")]
+    [InlineData("a = \"\"\"\\")]
+    [InlineData("\"\\")]
+    [InlineData("[\"\\")]
+    [InlineData("\\")]
+    [InlineData("a = 0x")]
+    [InlineData("a = 1e")]
+    [InlineData("a = 07:3")]
+    public void A_text_that_ends_in_the_middle_is_refused(string text) => Assert.NotEmpty(JobReader.Parse(text, "end.toml").Problems);
+
+    // As much as a job file may hold: what takes time for each pair of them would take minutes.
+    [Theory]
+    [InlineData("\"")]
+    [InlineData("'")]
+    [InlineData("\"\\")]
+    [InlineData("a.")]
+    [InlineData("a=")]
+    [InlineData("[a]")]
+    [InlineData("a=1\n")]
+    [InlineData("\\")]
+    public void A_mebibyte_of_the_same_is_refused_without_harm(string piece) =>
+        Assert.NotEmpty(JobReader.Parse(string.Concat(Enumerable.Repeat(piece, (1 << 20) / piece.Length)), "long.toml").Problems);
+
     [Fact]
     public void Brackets_in_texts_and_comments_are_no_nesting()
     {

@@ -1,6 +1,7 @@
 using CsCheck;
 using GearBlanks.Meshing;
 using GearBlanks.Teeth;
+using GearBlanks.Tests.Properties;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Distance;
 using Curve = GearBlanks.Curves.Curve;
@@ -22,7 +23,7 @@ public sealed class GearPairTests
             Assert.Equal(0, GearPair.At(pair.First, pair.Second, closed).CircumferentialBacklash, 1e-9);
             Assert.Equal(pair.CentreDistance - closed, pair.RadialBacklash!.Value, 1e-12);
         },
-        iter: 3000);
+        iter: Count.Gears / 8);
 
     [Fact]
     public void Exchanged_gears_exchange_their_figures() => RandomPairs.LongTipped.Sample(
@@ -171,7 +172,7 @@ public sealed class GearPairTests
                     Assert.Equal("backlash-out-of-reach", e.ShapeCase);
                 }
             },
-            iter: 3000);
+            iter: Count.Gears / 8);
 
     private static void Refused(string name, Func<object?> act) => Assert.Equal(name, Assert.Throws<GearGeometryException>(act).ShapeCase);
 

@@ -98,4 +98,31 @@ public sealed class InvoluteFunctionTests
             Printed.Agrees(series, InvoluteFunction.Inverse(involute), 1e-14);
         }
     }
+
+    [Theory]
+    [InlineData(-1e-300)]
+    [InlineData(-0.1)]
+    [InlineData(Math.PI / 2)]
+    [InlineData(2.0)]
+    [InlineData(double.PositiveInfinity)]
+    [InlineData(double.NaN)]
+    public void Angles_outside_a_quarter_turn_are_refused(double angle) =>
+        Assert.Equal("angle", Assert.Throws<ArgumentOutOfRangeException>(() => InvoluteFunction.Inv(angle)).ParamName);
+
+    [Theory]
+    [InlineData(-1e-300)]
+    [InlineData(double.NegativeInfinity)]
+    [InlineData(double.PositiveInfinity)]
+    [InlineData(double.NaN)]
+    public void Values_that_no_angle_has_are_refused(double involute) =>
+        Assert.Equal("involute", Assert.Throws<ArgumentOutOfRangeException>(() => InvoluteFunction.Inverse(involute)).ParamName);
+
+    [Fact]
+    public void Both_ends_of_the_range_are_reached()
+    {
+        Assert.Equal(0, InvoluteFunction.Inv(0));
+        Assert.Equal(0, InvoluteFunction.Inverse(0));
+        double last = Math.BitDecrement(Math.PI / 2);
+        Printed.Agrees(Math.Tan(last), InvoluteFunction.Inv(last), 1e-14);
+    }
 }

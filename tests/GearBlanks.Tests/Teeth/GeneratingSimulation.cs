@@ -27,29 +27,21 @@ internal sealed record GeneratingSimulation(
     /// <summary>What is left of half the gap's sector of the blank.</summary>
     public Geometry Cut()
     {
-        Coordinate[] rack = RackTooth();
-        Geometry sector = Sector();
-        var cutters = new List<Geometry>();
-        Geometry remaining = sector;
-        foreach (double roll in Rolls())
+        Geometry remaining = Sector();
+        Envelope around = remaining.EnvelopeInternal;
+        foreach (Polygon[] some in Cutters().Where(cutter => cutter.EnvelopeInternal.Intersects(around)).Chunk(32))
         {
-            Polygon cutter = _factory.CreatePolygon([.. rack.Select(p => Rolled(p, roll))]);
-            if (!cutter.EnvelopeInternal.Intersects(sector.EnvelopeInternal))
-            {
-                continue;
-            }
-
-            cutters.Add(cutter);
-            if (cutters.Count == 32)
-            {
-                remaining = OverlayNGRobust.Overlay(remaining, UnaryUnionOp.Union(cutters), NetTopologySuite.Operation.Overlay.SpatialFunction.Difference);
-                cutters.Clear();
-            }
+            remaining = OverlayNGRobust.Overlay(remaining, UnaryUnionOp.Union(some), NetTopologySuite.Operation.Overlay.SpatialFunction.Difference);
         }
 
-        return cutters.Count == 0
-            ? remaining
-            : OverlayNGRobust.Overlay(remaining, UnaryUnionOp.Union(cutters), NetTopologySuite.Operation.Overlay.SpatialFunction.Difference);
+        return remaining;
+    }
+
+    /// <summary>The rack tooth in every position that leaves its mark in the gap.</summary>
+    public IEnumerable<Polygon> Cutters()
+    {
+        Coordinate[] rack = RackTooth();
+        return Rolls().Select(roll => _factory.CreatePolygon([.. rack.Select(p => Rolled(p, roll))]));
     }
 
     // While the gear turns by phi the rack moves by r phi; seen from the gear it is turned back.

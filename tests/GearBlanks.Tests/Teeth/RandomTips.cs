@@ -24,7 +24,7 @@ internal static class RandomTips
     {
         try
         {
-            return Gear.Of(data);
+            return (Gear)Toothing.Of(data);
         }
         catch (GearGeometryException)
         {

@@ -92,9 +92,9 @@ public sealed class TipFormTests
     {
         foreach (GearData data in (GearData[])[External with { Teeth = teeth }, Ring with { Teeth = teeth + 40, RimDiameter = 2 * (teeth + 50) }])
         {
-            double tip = Gear.Of(data).TipRadius;
+            double tip = ((Gear)Toothing.Of(data)).TipRadius;
             double start = tip - ((data is RingData ? -1 : 1) * height * data.Module);
-            Gear gear = Gear.Of(data with { Tip = new TipForm(Relief: new TipRelief(amount * data.Module, 2 * start)) });
+            var gear = (Gear)Toothing.Of(data with { Tip = new TipForm(Relief: new TipRelief(amount * data.Module, 2 * start)) });
             Curve piece = Rising(gear)[^1];
             (double from, double to) = (Roll(gear, start), Roll(gear, tip));
             double worst = Along(piece, 50).Max(p => Math.Abs(
@@ -110,7 +110,7 @@ public sealed class TipFormTests
     {
         foreach (GearData data in (GearData[])[External, Ring])
         {
-            Gear gear = Gear.Of(data with { Tip = new TipForm(Chamfer: height) });
+            var gear = (Gear)Toothing.Of(data with { Tip = new TipForm(Chamfer: height) });
             var line = (Line)Rising(gear)[^1];
             Assert.Equal(height, Math.Abs(line.To.Radius - line.From.Radius), 1e-12);
             Assert.Equal(Math.Sqrt(0.5), Math.Abs(line.TangentAt(0).Dot(Vector.AtAngle(line.From.Angle))), 1e-9);
@@ -124,7 +124,7 @@ public sealed class TipFormTests
     {
         foreach (GearData data in (GearData[])[External, Ring])
         {
-            Gear plain = Gear.Of(data);
+            var plain = (Gear)Toothing.Of(data);
             foreach (TipForm form in (TipForm[])[new TipForm(), new TipForm(Relief: new TipRelief(0, 40)), new TipForm(1e-300)])
             {
                 Assert.Equal(plain.Outline().Pattern.AsEnumerable(), Gear.Of(data with { Tip = form }).Outline().Pattern);
@@ -146,7 +146,7 @@ public sealed class TipFormTests
                 (low, high) = Record.Exception(() => Gear.Of(data with { Tip = new TipForm(middle) })) is null ? (middle, high) : (low, middle);
             }
 
-            Gear gear = Gear.Of(data with { Tip = new TipForm(low) });
+            var gear = (Gear)Toothing.Of(data with { Tip = new TipForm(low) });
             Assert.Equal(0, gear.TipThickness, 1e-10);
             Assert.Equal(gear.TipRadius, gear.Outline().Pattern.SelectMany(c => Along(c, 50)).Select(p => p.Radius).MinBy(r => Math.Abs(r - gear.TipRadius)), 1e-12);
         }

@@ -1,0 +1,18 @@
+using BenchmarkDotNet.Columns;
+using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Jobs;
+using BenchmarkDotNet.Loggers;
+using BenchmarkDotNet.Running;
+using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using GearBlanks.Benchmarks;
+
+// In this process, because a project generated for each benchmark would be built by the rules of this repository.
+ManualConfig config = ManualConfig.CreateEmpty()
+    .AddJob(Job.ShortRun.WithIterationCount(8).WithToolchain(InProcessEmitToolchain.Instance))
+    .AddColumnProvider(DefaultColumnProviders.Instance)
+    .AddColumn(StatisticColumn.Median, StatisticColumn.Min)
+    .AddLogger(ConsoleLogger.Default)
+    .WithOptions(ConfigOptions.DisableLogFile);
+
+Console.WriteLine(PolygonAccuracy.Told());
+BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args, config);
