@@ -164,9 +164,9 @@ public sealed class PairAdviceTests
         tip = Advice.Number(finding.Advice, "Lower the tip height of b to # mm, or raise the profile shift of a.");
         Assert.InRange(tip, 0.9, 1.25);
         Gone(OverRack(10.05, null, Bar with { TipHeight = tip }), "fillet-clearance");
-        finding = Find(OverRack(10.05, Gear with { TipDiameter = 22.5 }), "fillet-clearance", Level.Fails);
+        finding = Find(OverRack(10.05, Gear with { TipDiameter = 22.7 }), "fillet-clearance", Level.Fails);
         tip = Advice.Number(finding.Advice, "Lower the tip diameter of a to # mm, or lower the profile shift of b.");
-        Assert.InRange(tip, 21.8, 22.5);
+        Assert.InRange(tip, 21.8, 22.7);
         Gone(OverRack(10.05, Gear with { TipDiameter = tip }), "fillet-clearance");
     }
 
