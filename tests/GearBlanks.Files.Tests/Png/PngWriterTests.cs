@@ -116,10 +116,10 @@ public class PngWriterTests
 
     private static Drawing Bare(ExternalGear gear)
     {
-        Part part = PartBuilder.Build(new Blank("bare", gear, 2, 2 * gear.Module, null, [], false, false, ""));
+        Part part = PartBuilder.Build(new Blank("bare", gear, 2, new Cutouts { Bore = new Blanks.Bores.RoundBore(2 * gear.Module) }, []));
         return new Drawing("bare",
         [
-            new("holes", Operation.CutHoles, [], part.Holes),
+            new("holes", Operation.CutHoles, [], [.. part.Holes.Select(hole => hole.AsCircle!.Value)]),
             new("outside", Operation.CutOutside, [OutlineFit.Fit(part.Outside, 0.001, Pieces.Arcs)], []),
         ]);
     }

@@ -24,8 +24,10 @@ internal sealed class ArcChain
     // Rounds of evening out the deviations before more arcs are taken.
     private const int MostRounds = 10;
 
+    // Found by trial on gears of 4 to 1000 teeth: where dk/ds falls along the curve, its first turn is better a quarter less.
     private const double FirstTilt = 0.75;
 
+    // How far a round goes before it is known how far it should.
     private const double FirstGain = 0.5;
 
     private const int MostOnStack = 64;
