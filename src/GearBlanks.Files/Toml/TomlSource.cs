@@ -7,6 +7,9 @@ namespace GearBlanks.Files.Toml;
 /// <summary>From a TOML text to its tree. A syntax error ends the reading: a tree with holes would only breed false problems.</summary>
 internal static class TomlSource
 {
+    // A backslash, U and eight digits.
+    private const int LongestEscape = 10;
+
     /// <summary>The tree, with duplicates told; null where the text is not TOML.</summary>
     public static TomlTable? Read(string text, string file, ProblemList problems)
     {
@@ -14,7 +17,7 @@ internal static class TomlSource
         var plain = text.StartsWith('\uFEFF') ? text[1..] : text;
 
         // The parser fails over an escape that the end of the text cuts off; over one that the end of the line cuts off it complains.
-        plain = plain.EndsWith('\\') ? plain + "\n" : plain;
+        plain = plain.AsSpan(Math.Max(0, plain.Length - LongestEscape)).Contains('\\') ? plain + "\n" : plain;
         if (Nesting.TooDeepAt(plain, file) is { } place)
         {
             problems.Add(place, "", null, "Brackets are nested too deep", $"at most {Nesting.MostText} levels");
