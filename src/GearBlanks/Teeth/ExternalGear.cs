@@ -69,7 +69,7 @@ public sealed record ExternalGear : Gear
         }
         catch (GearGeometryException e) when (e.Remedy is null)
         {
-            throw new GearGeometryException(e.ShapeCase, e.What, e.Value, e.Limit, NearestShift.Advice(data));
+            throw new GearGeometryException(e.ShapeCase, e.What, e.Value, e.Limit, NearestShift.Advice(data.ProfileShift, x => ToothForm.Of(data with { ProfileShift = x }).IsPointed));
         }
     }
 

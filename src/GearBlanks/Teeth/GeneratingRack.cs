@@ -1,23 +1,25 @@
 namespace GearBlanks.Teeth;
 
-/// <summary>The rack tooth that generates one gear: a basic rack at a module and a generating shift, in mm.</summary>
+/// <summary>The rack tooth that generates one gear, and the gap of a rack: a basic rack at a module and a generating shift, in mm.</summary>
 internal readonly record struct GeneratingRack
 {
-    // A tip narrower than this is a full round: its two rounds meet.
+    // In modules: a tip narrower than this is a full round, whose radius is then the widest, so that everything meets exactly.
     private const double FullRoundBelow = 1e-9;
 
-    public GeneratingRack(GearData data)
+    public GeneratingRack(ToothData data)
     {
         double m = data.Module;
         double alpha = data.Rack.PressureAngle;
         double dedendum = data.RackDedendum;
         (double sine, double cosine) = Math.SinCos(alpha);
+        double halfTip = (Math.PI / 4 * m) - (dedendum * sine / cosine);
+        double takenByRound = (1 - sine) / cosine;
         TipRound = data.Rack.FilletRadius * m;
-        RequireTip(data, dedendum, (Math.PI / 4 * m) - (dedendum * sine / cosine), (1 - sine) / cosine);
+        RequireTip(data, dedendum, halfTip, takenByRound);
+        double halfLand = halfTip - (TipRound * takenByRound);
+        (TipRound, CentreOffset) = halfLand < FullRoundBelow * m ? (halfTip / takenByRound, 0) : (TipRound, halfLand);
         TipHeight = (data.GeneratingShift * m) - dedendum;
         CentreHeight = TipHeight + TipRound;
-        double halfLand = (Math.PI / 4 * m) - (dedendum * sine / cosine) - (TipRound * (1 - sine) / cosine);
-        CentreOffset = halfLand < FullRoundBelow * m ? 0 : halfLand;
     }
 
     /// <summary>Radius of the round at the rack tooth's tip, mm.</summary>
@@ -33,7 +35,7 @@ internal readonly record struct GeneratingRack
     public double CentreOffset { get; }
 
     // The tip's half width without its round, and how much of it each mm of round takes.
-    private void RequireTip(GearData data, double dedendum, double halfTip, double takenByRound)
+    private void RequireTip(ToothData data, double dedendum, double halfTip, double takenByRound)
     {
         double m = data.Module;
         if (halfTip < 0)
@@ -50,7 +52,7 @@ internal readonly record struct GeneratingRack
             throw new GearGeometryException(
                 "rack-round-too-wide", $"The fillet radius of rack {data.Rack.Name} is wider than the tip of its tooth, modules",
                 data.Rack.FilletRadius, limit,
-                System.FormattableString.Invariant($"use a rack with a fillet radius of at most {Math.Floor(limit * 1000) / 1000:0.###} modules"));
+                FormattableString.Invariant($"use a rack with a fillet radius of at most {Math.Floor(limit * 1000) / 1000:0.###} modules"));
         }
     }
 }

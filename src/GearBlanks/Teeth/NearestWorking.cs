@@ -5,18 +5,18 @@ internal static class NearestWorking
 {
     private const int Samples = 100;
     private const int Halvings = 60;
-    private const int FewestDecimals = 3;
     private const int MostDecimals = 6;
 
     /// <summary>The number; null where none of the samples works.</summary>
-    /// <param name="build">Throws <see cref="GearGeometryException"/> where a number does not work.</param>
+    /// <param name="works">Whether a number does.</param>
     /// <param name="asked">The number that does not.</param>
     /// <param name="from">One end of the interval.</param>
     /// <param name="to">The other end.</param>
-    public static double? Of(Action<double> build, double asked, double from, double to)
+    /// <param name="decimals">Fewest decimals to round to.</param>
+    public static double? Of(Func<double, bool> works, double asked, double from, double to, int decimals = 3)
     {
         double step = (to - from) / Samples;
-        double[] working = [.. Enumerable.Range(0, Samples).Select(i => from + ((i + 0.5) * step)).Where(value => Works(build, value))];
+        double[] working = [.. Enumerable.Range(0, Samples).Select(i => from + ((i + 0.5) * step)).Where(works)];
         if (working.Length == 0)
         {
             return null;
@@ -27,14 +27,14 @@ internal static class NearestWorking
         for (int i = 0; i < Halvings; i++)
         {
             double middle = (good + bad) / 2;
-            (good, bad) = Works(build, middle) ? (middle, bad) : (good, middle);
+            (good, bad) = works(middle) ? (middle, bad) : (good, middle);
         }
 
-        return OnGrid(build, good, Math.Sign(good - asked));
+        return OnGrid(works, good, good < asked, decimals);
     }
 
     /// <summary>True where a shape exists.</summary>
-    public static bool Works(Action build)
+    public static bool Exists(Action build)
     {
         try
         {
@@ -47,16 +47,14 @@ internal static class NearestWorking
         }
     }
 
-    private static bool Works(Action<double> build, double value) => Works(() => build(value));
-
     // Rounded away from what was asked for, so that typing it in works.
-    private static double? OnGrid(Action<double> build, double value, int away)
+    private static double? OnGrid(Func<double, bool> works, double value, bool down, int decimals)
     {
-        for (int decimals = FewestDecimals; decimals <= MostDecimals; decimals++)
+        for (; decimals <= MostDecimals; decimals++)
         {
             double grid = Math.Pow(10, decimals);
-            double rounded = (away < 0 ? Math.Floor(value * grid) : Math.Ceiling(value * grid)) / grid;
-            if (Works(build, rounded))
+            double rounded = (down ? Math.Floor(value * grid) : Math.Ceiling(value * grid)) / grid;
+            if (works(rounded))
             {
                 return rounded;
             }

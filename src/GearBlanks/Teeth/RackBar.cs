@@ -36,17 +36,26 @@ public sealed record RackBar : Toothing
     /// <summary>Height over the reference line where the straight flank begins at the fillet, mm.</summary>
     public double FormHeight => Form.FormHeight;
 
-    /// <summary>Height over the reference line where the straight flank ends at the tip, mm.</summary>
-    public double TipFormHeight => TipHeight;
+    /// <summary>
+    /// Height over the reference line where the nominal flank ends at the tip, mm: where relief, round or chamfer starts, else the tip. Under light load a
+    /// relieved piece does not touch, so contact ratios by this height are on the safe side.
+    /// </summary>
+    public double TipFormHeight => Form.Tip.FormHeight;
+
+    /// <summary>Height of the tips over the reference line asked for, mm.</summary>
+    public double NominalTipHeight => Form.NominalTipHeight;
 
     /// <inheritdoc/>
     public override bool IsPointed => Form.TipHeight < Form.NominalTipHeight;
 
     /// <inheritdoc/>
-    public override double TipThickness => IsPointed ? 0 : 2 * Form.HalfThicknessAt(TipHeight);
+    public override double TipThickness => 2 * Form.Tip.HalfLand;
 
     /// <summary>Position along X of the first tooth's centre line, mm; the others follow a pitch apart.</summary>
     public double FirstTooth => -(Teeth - 1) * Pitch / 2;
+
+    /// <summary>What others touch first at the right of a tooth's tip, its centre line on the Y axis.</summary>
+    internal ImmutableArray<Circle> TipCorners => Form.Tip.Corners;
 
     private RackForm Form { get; }
 
@@ -58,6 +67,10 @@ public sealed record RackBar : Toothing
         return new RackBar(data, RackForm.Of(data));
     }
 
+    /// <summary>Half a tooth's thickness at a height as it is cut, mm: fillet, flank, relief, chamfer or round.</summary>
+    /// <param name="height">Height over the reference line, mm; below the root and beyond the tip those answer.</param>
+    public double SideAt(double height) => Form.SideAt(height);
+
     /// <inheritdoc/>
     /// <remarks>The whole bar: from the left end of its back counter-clockwise, so that its teeth come from right to left.</remarks>
     public override Outline Outline()
@@ -65,7 +78,9 @@ public sealed record RackBar : Toothing
         double half = Length / 2;
         (Point left, Point right) = (new Point(-half, -Data.BackHeight), new Point(half, -Data.BackHeight));
         ImmutableArray<Curve> tooth = Form.Tooth();
-        var contour = new List<Curve> { new Line(left, right), new Line(right, new Point(half, RootHeight)) };
+        Point lastRoot = tooth[0].StartPoint + new Vector(FirstTooth + ((Teeth - 1) * Pitch), 0);
+        var corner = new Point(half, RootHeight);
+        var contour = new List<Curve> { new Line(left, right), new Line(right, IsLand(corner, lastRoot) ? corner : lastRoot) };
         for (int i = Teeth - 1; i >= 0; i--)
         {
             Motion shift = Motion.Shift(new Vector(FirstTooth + (i * Pitch), 0));
@@ -83,9 +98,11 @@ public sealed record RackBar : Toothing
     private void AddLine(List<Curve> contour, Point to)
     {
         Point from = contour[^1].EndPoint;
-        if (from.DistanceTo(to) > RackForm.LeastLand * Module)
+        if (IsLand(from, to))
         {
             contour.Add(new Line(from, to));
         }
     }
+
+    private bool IsLand(Point from, Point to) => from.DistanceTo(to) > RackForm.LeastLand * Module;
 }

@@ -3,7 +3,7 @@ using GearBlanks.Curves;
 
 namespace GearBlanks.Teeth;
 
-/// <summary>One tooth of a rack worked out, its centre line on the Y axis.</summary>
+/// <summary>One tooth of a rack worked out, its centre line on the Y axis. Its gap has the shape of the generating rack's tooth.</summary>
 internal sealed record RackForm
 {
     // In modules: a land that is nothing but rounding is none.
@@ -12,19 +12,21 @@ internal sealed record RackForm
     private const int MostTeeth = 1000;
 
     private readonly RackBarData _data;
-    private readonly double _tangent;
-    private readonly double _round;
+    private readonly GeneratingRack _gap;
+    private readonly RackFlank _flank;
 
     private RackForm(RackBarData data)
     {
         _data = data;
-        _tangent = Math.Tan(data.Rack.PressureAngle);
-        _round = data.Rack.FilletRadius * data.Module;
+        _gap = new GeneratingRack(data);
+        _flank = new RackFlank(data.ToothThickness / 2, Math.Tan(data.Rack.PressureAngle));
         Teeth = (int)Math.Min(MostTeeth, Math.Floor((data.Length / (Math.PI * data.Module)) + LeastLand));
         NominalTipHeight = data.TipHeight ?? ((data.Rack.Addendum + data.ProfileShift) * data.Module);
-        RootHeight = (data.GeneratingShift * data.Module) - data.RackDedendum;
-        FormHeight = RootHeight + (_round * (1 - Math.Sin(data.Rack.PressureAngle)));
-        TipHeight = Math.Min(NominalTipHeight, data.ToothThickness / 2 / _tangent);
+        FormHeight = RootHeight + (_gap.TipRound * (1 - Math.Sin(data.Rack.PressureAngle)));
+        TipHeight = Math.Min(NominalTipHeight, _flank.HalfAtReference / _flank.Tangent);
+        RequireFlank();
+        Tip = RackTip.Of(_flank, FormHeight, TipHeight, data);
+        RequireBar();
     }
 
     public int Teeth { get; }
@@ -33,31 +35,27 @@ internal sealed record RackForm
 
     public double TipHeight { get; }
 
-    public double RootHeight { get; }
+    public double RootHeight => _gap.TipHeight;
 
     public double FormHeight { get; }
 
-    // Half the root line's piece in one gap.
-    private double HalfLand
+    public RackTip Tip { get; }
+
+    private Point FilletCentre => new((Math.PI * _data.Module / 2) - _gap.CentreOffset, _gap.CentreHeight);
+
+    public static RackForm Of(RackBarData data) => new(data);
+
+    /// <summary>Half the tooth's thickness at a height over the reference line, mm, as cut.</summary>
+    public double SideAt(double height)
     {
-        get
+        if (height >= FormHeight)
         {
-            double sine = Math.Sin(_data.Rack.PressureAngle);
-            double atRoot = (Math.PI * _data.Module / 2) - HalfThicknessAt(RootHeight);
-            double land = atRoot - (_round * (1 - sine) / Math.Cos(_data.Rack.PressureAngle));
-            return Math.Abs(land) < LeastLand * _data.Module ? 0 : land;
+            return Tip.HalfThicknessAt(height);
         }
-    }
 
-    public static RackForm Of(RackBarData data)
-    {
-        var form = new RackForm(data);
-        form.Require();
-        return form;
+        double below = Math.Min(_gap.TipRound, FilletCentre.Y - height);
+        return FilletCentre.X - Math.Sqrt((_gap.TipRound - below) * (_gap.TipRound + below));
     }
-
-    /// <summary>Half the tooth's thickness at a height over the reference line, mm.</summary>
-    public double HalfThicknessAt(double height) => (_data.ToothThickness / 2) - (height * _tangent);
 
     /// <summary>The tooth from the end of the root line on its right to the one on its left.</summary>
     public ImmutableArray<Curve> Tooth()
@@ -65,10 +63,9 @@ internal sealed record RackForm
         Curve[] rising = [.. Rising()];
         ImmutableArray<Curve>.Builder tooth = ImmutableArray.CreateBuilder<Curve>();
         tooth.AddRange(rising);
-        double tip = HalfThicknessAt(TipHeight);
-        if (TipHeight == NominalTipHeight && tip > 0)
+        if (Tip.HalfLand > 0)
         {
-            tooth.Add(new Line(new Point(tip, TipHeight), new Point(-tip, TipHeight)));
+            tooth.Add(new Line(new Point(Tip.HalfLand, TipHeight), new Point(-Tip.HalfLand, TipHeight)));
         }
 
         var mirror = Motion.MirrorInX.Then(Motion.Turn(Math.PI));
@@ -79,18 +76,30 @@ internal sealed record RackForm
     // The right side from the root upward: the rack's own fillet is an arc.
     private IEnumerable<Curve> Rising()
     {
-        double alpha = _data.Rack.PressureAngle;
-        if (_round > 0)
+        if (_gap.TipRound > 0)
         {
-            var centre = new Point(((Math.PI * _data.Module) / 2) - HalfLand, RootHeight + _round);
-            yield return new Arc(centre, _round, -Math.PI / 2, alpha - (Math.PI / 2));
+            yield return new Arc(FilletCentre, _gap.TipRound, -Math.PI / 2, _data.Rack.PressureAngle - (Math.PI / 2));
         }
 
-        double tip = TipHeight == NominalTipHeight ? HalfThicknessAt(TipHeight) : 0;
-        yield return new Line(new Point(HalfThicknessAt(FormHeight), FormHeight), new Point(tip, TipHeight));
+        yield return new Line(RackTip.On(_flank, FormHeight), RackTip.On(_flank, Tip.FormHeight));
+        foreach (Curve curve in Tip.Side())
+        {
+            yield return curve;
+        }
     }
 
-    private void Require()
+    private void RequireFlank()
+    {
+        if (TipHeight - FormHeight <= LeastLand * _data.Module)
+        {
+            throw new GearGeometryException(
+                "no-flank", "No straight flank is left between the fillet and the tip of the rack; height of the tip over the reference line, mm",
+                TipHeight, FormHeight,
+                FormattableString.Invariant($"use a tip height of at least {(Math.Floor(FormHeight * 1000) + 1) / 1000:0.###} mm"));
+        }
+    }
+
+    private void RequireBar()
     {
         double pitch = Math.PI * _data.Module;
         if (Teeth < 1 || _data.Length > MostTeeth * pitch * (1 + LeastLand))
@@ -104,21 +113,7 @@ internal sealed record RackForm
         {
             throw new GearGeometryException(
                 "no-back", "The gaps reach the back of the rack; distance of the back from the reference line, mm", _data.BackHeight, -RootHeight,
-                FormattableString.Invariant($"use a back at more than {Math.Ceiling(-RootHeight * 1000) / 1000:0.###} mm"));
-        }
-
-        if (HalfLand < 0)
-        {
-            throw new GearGeometryException(
-                "rack-round-too-wide", $"The root fillets of rack {_data.Rack.Name} are wider than its gap; half the land between them, mm", HalfLand, 0,
-                "use a smaller fillet radius, dedendum or profile shift");
-        }
-
-        if (TipHeight <= FormHeight)
-        {
-            throw new GearGeometryException(
-                "no-flank", "No straight flank is left between the fillet and the tip of the rack; height of the tip, mm", TipHeight, FormHeight,
-                "use a greater tip height or less thinning");
+                FormattableString.Invariant($"use a distance of at least {(Math.Floor(-RootHeight * 1000) + 1) / 1000:0.###} mm"));
         }
     }
 }

@@ -13,12 +13,10 @@ internal sealed record RingForm
     private RingForm(RingData data)
     {
         _data = data;
-        double reference = data.ReferenceDiameter / 2;
-        double alpha = data.Rack.PressureAngle;
-        BaseRadius = reference * Math.Cos(alpha);
-        RootRadius = reference + data.RackDedendum - (data.GeneratingShift * data.Module);
-        NominalTipRadius = (data.TipDiameter / 2) ?? (reference - ((data.Rack.Addendum + data.ProfileShift) * data.Module));
-        HalfToothAtBase = (data.ToothThickness / data.ReferenceDiameter) - InvoluteFunction.Inv(alpha);
+        BaseRadius = Base(data);
+        RootRadius = Root(data);
+        NominalTipRadius = NominalTip(data);
+        HalfToothAtBase = (data.ToothThickness / data.ReferenceDiameter) - InvoluteFunction.Inv(data.Rack.PressureAngle);
     }
 
     public double BaseRadius { get; }
@@ -42,6 +40,21 @@ internal sealed record RingForm
     // A ring's gap is an external tooth: half its angle at the base circle.
     private double HalfGapAtBase => (Math.PI / _data.Teeth) - HalfToothAtBase;
 
+    /// <summary>Radius of the base circle, mm.</summary>
+    public static double Base(RingData data) => data.ReferenceDiameter / 2 * Math.Cos(data.Rack.PressureAngle);
+
+    /// <summary>Radius of the root circle, mm.</summary>
+    public static double Root(RingData data) => (data.ReferenceDiameter / 2) + data.RackDedendum - (data.GeneratingShift * data.Module);
+
+    /// <summary>Radius of the tip circle asked for, mm.</summary>
+    public static double NominalTip(RingData data) =>
+        (data.TipDiameter / 2) ?? ((data.ReferenceDiameter / 2) - ((data.Rack.Addendum + data.ProfileShift) * data.Module));
+
+    /// <summary>Radius of the root round asked for, mm.</summary>
+    public static double Fillet(RingData data) => data.RootFilletRadius ?? (data.Rack.FilletRadius * data.Module);
+
+    /// <summary>The tooth, whatever rim is around it.</summary>
+    /// <exception cref="GearGeometryException">No such tooth exists; most cases come without advice.</exception>
     public static RingForm Of(RingData data)
     {
         var form = new RingForm(data);
@@ -53,28 +66,31 @@ internal sealed record RingForm
         return form;
     }
 
+    /// <summary>Requires a rim around the teeth.</summary>
+    /// <exception cref="GearGeometryException">There is none.</exception>
+    public void RequireRim()
+    {
+        if (_data.RimDiameter / 2 <= RootRadius)
+        {
+            throw new GearGeometryException(
+                "rim-inside-root", "The rim's outer diameter leaves nothing outside the root circle; rim diameter, mm", _data.RimDiameter, 2 * RootRadius,
+                FormattableString.Invariant($"use a rim diameter of at least {(Math.Floor(2000 * RootRadius) + 1) / 1000:0.###} mm"));
+        }
+    }
+
     private void RequireCircles()
     {
         if (NominalTipRadius < BaseRadius)
         {
             throw new GearGeometryException(
                 "tip-inside-base", "The ring's teeth reach inside the base circle, where there is no involute; tip diameter, mm",
-                2 * NominalTipRadius, 2 * BaseRadius,
-                FormattableString.Invariant($"use a tip diameter of at least {Math.Ceiling(2000 * BaseRadius) / 1000:0.###} mm, more teeth or a smaller profile shift"));
+                2 * NominalTipRadius, 2 * BaseRadius, null);
         }
 
         if (NominalTipRadius >= RootRadius)
         {
             throw new GearGeometryException(
-                "tip-below-root", "The ring's tip circle lies outside its root circle; tip diameter, mm", 2 * NominalTipRadius, 2 * RootRadius,
-                FormattableString.Invariant($"use a tip diameter of less than {Math.Floor(2000 * RootRadius) / 1000:0.###} mm"));
-        }
-
-        if (_data.RimDiameter / 2 <= RootRadius)
-        {
-            throw new GearGeometryException(
-                "rim-inside-root", "The rim's outer diameter leaves nothing outside the root circle; rim diameter, mm", _data.RimDiameter, 2 * RootRadius,
-                FormattableString.Invariant($"use a rim diameter of more than {Math.Ceiling(2000 * RootRadius) / 1000:0.###} mm"));
+                "tip-below-root", "The ring's tip circle lies outside its root circle; tip diameter, mm", 2 * NominalTipRadius, 2 * RootRadius, null);
         }
     }
 
@@ -92,19 +108,18 @@ internal sealed record RingForm
                     ? "The ring's flanks meet before they reach the root circle; width of the gap there, mm"
                     : "Nothing is left of the ring's teeth; thickness on the reference circle, mm",
                 atRoot <= 0 ? 2 * RootRadius * atRoot : _data.ToothThickness, 0,
-                atRoot <= 0 ? "lower the profile shift or the dedendum of the rack" : "raise the profile shift or lower the thinning");
+                null);
         }
     }
 
     private void FindFillet()
     {
-        double round = _data.RootFilletRadius ?? (_data.Rack.FilletRadius * _data.Module);
+        double round = Fillet(_data);
         double widest = WidestRound();
         if (round > widest)
         {
             throw new GearGeometryException(
-                "root-round-too-wide", "The root fillet is wider than the ring's gap; root fillet radius, mm", round, widest,
-                FormattableString.Invariant($"use a root fillet radius of at most {Math.Floor(widest * 1000) / 1000:0.###} mm"));
+                "root-round-too-wide", "The root fillet is wider than the ring's gap; root fillet radius, mm", round, widest, null);
         }
 
         RoundedCorner corner = RoundedCorner.Of(BaseRadius, HalfGapAtBase, RootRadius, round);
@@ -126,8 +141,7 @@ internal sealed record RingForm
         if (FormRadius <= TipRadius)
         {
             throw new GearGeometryException(
-                "no-flank", "No involute flank is left between the root fillet and the tip of the ring; form diameter, mm", 2 * FormRadius, 2 * TipRadius,
-                FormattableString.Invariant($"use a tip diameter of less than {Math.Floor(2000 * FormRadius) / 1000:0.###} mm, or a smaller root fillet radius"));
+                "no-flank", "No involute flank is left between the root fillet and the tip of the ring; form diameter, mm", 2 * FormRadius, 2 * TipRadius, null);
         }
     }
 }

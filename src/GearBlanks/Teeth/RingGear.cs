@@ -53,7 +53,18 @@ public sealed record RingGear : Gear
     public static RingGear Create(RingData data)
     {
         GearRanges.Require(data);
-        return new RingGear(data, RingForm.Of(data));
+        RingForm form;
+        try
+        {
+            form = RingForm.Of(data);
+        }
+        catch (GearGeometryException e) when (e.Remedy is null)
+        {
+            throw RingRemedy.For(e, data);
+        }
+
+        form.RequireRim();
+        return new RingGear(data, form);
     }
 
     /// <inheritdoc/>

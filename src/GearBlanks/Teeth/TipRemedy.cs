@@ -33,14 +33,16 @@ internal sealed record TipRemedy(TipForm Form, double FlankStart, double Tip, st
         ? Most(Form.Round, round => Form with { Round = round }) is { } round ? Words("round radius", round) : null
         : Most(Form.Chamfer, chamfer => Form with { Chamfer = chamfer }) is { } chamfer ? Words("chamfer", chamfer) : null;
 
-    private double? Most(double asked, Func<double, TipForm> with) => NearestWorking.Of(value => Build(with(value), Tip), asked, 0, asked);
+    private double? Most(double asked, Func<double, TipForm> with) => NearestWorking.Of(value => Fits(with(value), Tip), asked, 0, asked);
 
-    private string? OtherTip() => NearestWorking.Of(tip => Build(Form, tip), Tip, FlankStart, Tip) is { } tip
+    private string? OtherTip() => NearestWorking.Of(tip => Fits(Form, tip), Tip, FlankStart, Tip) is { } tip
         ? FormattableString.Invariant($"use a tip {At} of {(tip < Tip ? "at most" : "at least")} {tip:0.######} mm")
         : null;
 
     private string? OtherStart() => NearestWorking.Of(
-        start => Build(Form with { Relief = Form.Relief! with { Start = start } }, Tip), Form.Relief!.Start, FlankStart, Tip) is { } start
+        start => Fits(Form with { Relief = Form.Relief! with { Start = start } }, Tip), Form.Relief!.Start, FlankStart, Tip) is { } start
         ? FormattableString.Invariant($"start the relief at a {At} of {start:0.######} mm")
         : "leave the relief out, or take less off the tip's corners";
+
+    private bool Fits(TipForm form, double tip) => NearestWorking.Exists(() => Build(form, tip));
 }

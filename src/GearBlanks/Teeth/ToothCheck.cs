@@ -1,37 +1,30 @@
+using System.Globalization;
 using GearBlanks.Findings;
-using MathNet.Numerics.RootFinding;
 
 namespace GearBlanks.Teeth;
 
-/// <summary>What there is to say of one gear's teeth: undercut, tip thickness, a pointed tip.</summary>
+/// <summary>What there is to say of the teeth of one gear, ring or rack: undercut, tip thickness, a pointed tip.</summary>
 public static class ToothCheck
 {
-    /// <summary>The findings on teeth of any kind.</summary>
-    public static IEnumerable<Finding> Of(Toothing teeth, string place, Limits limits) => teeth is ExternalGear gear ? Of(gear, place, limits) : [];
-
-    /// <summary>The findings on a gear's teeth.</summary>
-    /// <param name="gear">The gear.</param>
+    /// <summary>The findings on teeth of any kind: undercut, which only external ones have, and the tip.</summary>
+    /// <param name="teeth">The gear, ring or rack.</param>
     /// <param name="place">What it is called in findings, for example <c>gear day wheel</c>.</param>
     /// <param name="limits">The limits.</param>
-    public static IEnumerable<Finding> Of(ExternalGear gear, string place, Limits limits)
+    public static IEnumerable<Finding> Of(Toothing teeth, string place, Limits limits)
     {
-        double m = gear.Module;
-        yield return Check.Of(
-            "undercut-depth", place, gear.Undercut?.Depth ?? 0, limits.UndercutDepth.Times(m), "mm",
-            "Depth of undercut on each flank", _ => UndercutAdvice(gear));
-        if (gear.IsPointed)
-        {
-            yield return new Finding(
-                "pointed-tip", place, Level.Fails, 2 * gear.NominalTipRadius, 2 * gear.TipRadius, "mm", "geometry of the involute",
-                $"The flanks meet in a point at diameter {Words.Mm(2 * gear.TipRadius)}, inside the tip diameter {Words.Mm(2 * gear.NominalTipRadius)}.",
-                TipAdvice(gear, limits.TipThickness.Times(m)));
-        }
-        else
+        double m = teeth.Module;
+        if (teeth is ExternalGear gear)
         {
             yield return Check.Of(
-                "tip-thickness", place, gear.TipThickness, limits.TipThickness.Times(m), "mm",
-                "Tooth thickness at the tip", _ => TipAdvice(gear, limits.TipThickness.Times(m)));
+                "undercut-depth", place, gear.Undercut?.Depth ?? 0, limits.UndercutDepth.Times(m), "mm",
+                "Depth of undercut on each flank", _ => UndercutAdvice(gear));
         }
+
+        Limit thickness = limits.TipThickness.Times(m);
+        var advice = new TipAdvice(teeth, thickness.TightBelow ?? thickness.FailsBelow ?? 0);
+        yield return teeth.IsPointed
+            ? Pointed(teeth, place, advice)
+            : Check.Of("tip-thickness", place, teeth.TipThickness, thickness, "mm", "Tooth thickness at the tip", _ => advice.Sentence());
     }
 
     /// <summary>
@@ -59,18 +52,17 @@ public static class ToothCheck
             + ", and lower the mate's by as much to keep the distance, or accept the weaker neck.";
     }
 
-    // The tip diameter at which the land reaches its comfortable bound, rounded down so that typing it in is enough.
-    private static string? TipAdvice(ExternalGear gear, Limit thickness)
+    private static Finding Pointed(Toothing teeth, string place, TipAdvice advice)
     {
-        double wanted = thickness.TightBelow ?? thickness.FailsBelow ?? 0;
-        double Excess(double radius) => (2 * radius * gear.HalfAngleAt(radius)) - wanted;
-        if (Excess(gear.FormRadius) <= 0 || Excess(gear.TipRadius) >= 0)
+        (double asked, double point, string words) = teeth switch
         {
-            return "Lower the profile shift or the thinning.";
-        }
-
-        double radius = Brent.FindRoot(Excess, gear.FormRadius, gear.TipRadius, 1e-9, 100);
-        double diameter = Math.Floor(radius * 2 * 100) / 100;
-        return $"Lower the tip diameter to {Words.Mm(diameter)}, or lower the profile shift.";
+            RingGear ring => (2 * ring.NominalTipRadius, 2 * ring.TipRadius, "at diameter {0}, outside the tip diameter {1}"),
+            Gear gear => (2 * gear.NominalTipRadius, 2 * gear.TipRadius, "at diameter {0}, inside the tip diameter {1}"),
+            RackBar bar => (bar.NominalTipHeight, bar.TipHeight, "at height {0}, below the tip height {1}"),
+            _ => throw new InvalidOperationException("Teeth of an unknown kind."),
+        };
+        string where = string.Format(CultureInfo.InvariantCulture, words, Words.Mm(point), Words.Mm(asked));
+        return new Finding(
+            "pointed-tip", place, Level.Fails, asked, point, "mm", "geometry of the involute", $"The flanks meet in a point {where}.", advice.Sentence());
     }
 }

@@ -58,6 +58,8 @@ internal sealed record ToothForm
 
     public double NeckThickness { get; private set; }
 
+    public bool IsPointed => TipRadius != NominalTipRadius;
+
     public ToothFlank Sides => new(BaseRadius, HalfToothAtBase, 1);
 
     public GearTip Tip { get; private set; } = null!;
