@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using GearBlanks.Blanks;
+using GearBlanks.Blanks.Bores;
 using GearBlanks.Findings;
 using GearBlanks.Mechanisms;
 using GearBlanks.Teeth;
@@ -29,7 +30,8 @@ internal static class GearWords
             Nominal,
             string.Create(CultureInfo.InvariantCulture, $"z {gear.Teeth}  m {gear.Module:0.####} mm  x {gear.Data.ProfileShift:+0.####;-0.####;0}  α {gear.PressureAngle * 180 / Math.PI:0.####}°"),
             string.Create(CultureInfo.InvariantCulture, $"tip Ø {2 * gear.TipRadius:0.000} mm"),
-            string.Create(CultureInfo.InvariantCulture, $"root Ø {2 * gear.RootRadius:0.000} mm{Bore(blank)}"),
+            string.Create(CultureInfo.InvariantCulture, $"root Ø {2 * gear.RootRadius:0.000} mm{(blank.Cutouts.Bore is RoundBore round ? $"  bore {round.Words}" : "")}"),
+            .. blank.Cutouts.Bore is { } bore and not RoundBore ? (string[])[$"bore {bore.Words}"] : [],
             .. Sheet(blank, material),
             .. blank.IsDisc ? (string[])["turned disc: teeth are milled later"] : [],
             .. Verdict(findings, whole),
@@ -43,10 +45,6 @@ internal static class GearWords
         string line = string.Join("  ", new[] { sheet, thinned }.Where(text => text.Length > 0));
         return line.Length > 0 ? [line] : [];
     }
-
-    private static string Bore(Blank blank) => blank.Cutouts.Bore is { } bore
-        ? $"  bore {bore.Words}"
-        : "";
 
     private static IEnumerable<string> Verdict(IEnumerable<Finding> findings, Level whole)
     {

@@ -52,7 +52,10 @@ internal static class JobBuilder
         : new JobDefaults(
             table.Place, Module(table), table.Text("rack"), table.Text("material"), table.Text("machine"), table.Text("limits"),
             table.Number("thickness"), table.Number("bore"), table.Number("thinning"), table.Number("backlash"),
-            table.Flag("lettering"), table.Flag("mark"));
+            table.Flag("lettering"), table.Flag("mark"))
+        {
+            BoreShape = table.Table("bore-shape") is { } shape ? BoreShape(shape) : null,
+        };
 
     private static JobAxis Axis(Entries axis) => new(
         axis.Place, axis.Text("name")!, PointOf(axis), axis.Text("from"), axis.Number("distance") ?? 0, axis.Number("direction") ?? 0);
@@ -84,7 +87,29 @@ internal static class JobBuilder
         gear.Number("turned") ?? 0,
         gear.Text("form") == "disc",
         gear.Flag("lettering"),
-        gear.Flag("mark"));
+        gear.Flag("mark"))
+    {
+        BoreShape = gear.Table("bore-shape") is { } shape ? BoreShape(shape) : null,
+        Crossings = gear.Table("crossings") is { } crossings ? Crossings(crossings) : null,
+        MarkTeeth = gear.Has("mark-tooth") ? [.. gear.Items("mark-tooth").Select(tooth => (int)tooth.Value!)] : null,
+        PartNumber = gear.Text("part-number"),
+    };
+
+    private static JobBoreShape BoreShape(Entries shape) => new(
+        shape.Place,
+        shape.Text("form") switch
+        {
+            "d" => BoreForm.D,
+            "two-flats" => BoreForm.TwoFlats,
+            "hexagon" => BoreForm.Hexagon,
+            _ => BoreForm.Keyway,
+        },
+        shape.Number("across"), shape.Number("key-width"), shape.Number("key-depth"), shape.Number("corner-radius") ?? 0, shape.Number("angle") ?? 0);
+
+    private static JobCrossings Crossings(Entries crossings) => new(
+        crossings.Place, crossings.Count("arms")!.Value, crossings.Number("hub-diameter"), crossings.Number("hub-width"),
+        crossings.Number("rim-width")!.Value, crossings.Number("arm-width")!.Value, crossings.Number("arm-width-at-rim"),
+        crossings.Number("corner-radius")!.Value, crossings.Number("start-angle") ?? 0);
 
     private static JobScrews Screws(Entries screws) => new(
         screws.Place, screws.Count("count")!.Value, screws.Number("circle")!.Value, screws.Number("hole")!.Value,

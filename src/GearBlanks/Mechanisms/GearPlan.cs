@@ -22,10 +22,13 @@ internal sealed record GearPlan(
 
     public GearData Data(double thinning) => new(Job.Teeth, Module, Rack, Job.ProfileShift, thinning, Job.TipDiameter);
 
-    /// <exception cref="GearGeometryException">The gear cannot exist.</exception>
-    public MountedGear Mount(double thinning)
+    /// <summary>What is cut through its face.</summary>
+    public CutoutsPlan CutoutsPlan => new(Job, Defaults);
+
+    /// <exception cref="GearGeometryException">A cutout reaches the teeth or another cutout.</exception>
+    public MountedGear Mount(ExternalGear gear, Cutouts cutouts)
     {
-        var blank = new Blank(Name, ExternalGear.Create(Data(thinning)), Thickness, new CutoutsPlan(Job, Defaults).Cutouts(), MarkedTeeth)
+        var blank = new Blank(Name, gear, Thickness, cutouts, MarkedTeeth)
         {
             IsDisc = Job.IsDisc,
             Lettering = Job.Lettering ?? Defaults.Lettering ?? true ? Words() : "",
