@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using GearBlanks.Blanks;
+using GearBlanks.Blanks.Bores;
 using GearBlanks.Findings;
 using GearBlanks.Mechanisms;
 using GearBlanks.Teeth;
@@ -37,13 +38,14 @@ internal static class GearWords
             Nominal,
             string.Create(CultureInfo.InvariantCulture, $"z {gear.Teeth}  m {gear.Module:0.####} mm  x {gear.Data.ProfileShift:+0.####;-0.####;0}  α {gear.PressureAngle * 180 / Math.PI:0.####}°"),
             .. Sizes(blank),
+            .. blank.Cutouts.Bore is { } bore and not RoundBore ? (string[])[$"bore {bore.Words}"] : [],
             .. Sheet(blank, material),
             .. blank.IsDisc ? (string[])["turned disc: teeth are milled later"] : [],
             .. Verdict(findings, whole),
         ];
     }
 
-    private static string[] Sizes(Blank blank) => (Toothing)blank.Gear switch
+    private static string[] Sizes(Blank blank) => blank.Gear switch
     {
         RackBar rack =>
         [
@@ -53,7 +55,7 @@ internal static class GearWords
         Gear gear =>
         [
             string.Create(CultureInfo.InvariantCulture, $"tip Ø {2 * gear.TipRadius:0.000} mm"),
-            string.Create(CultureInfo.InvariantCulture, $"root Ø {2 * gear.RootRadius:0.000} mm{Bore(blank)}"),
+            string.Create(CultureInfo.InvariantCulture, $"root Ø {2 * gear.RootRadius:0.000} mm{(blank.Cutouts.Bore is RoundBore round ? $"  bore {round.Words}" : "")}"),
             .. gear is RingGear ring ? (string[])[string.Create(CultureInfo.InvariantCulture, $"ring, rim Ø {2 * ring.RimRadius:0.000} mm")] : [],
         ],
         _ => [],
@@ -66,10 +68,6 @@ internal static class GearWords
         string line = string.Join("  ", new[] { sheet, thinned }.Where(text => text.Length > 0));
         return line.Length > 0 ? [line] : [];
     }
-
-    private static string Bore(Blank blank) => blank.Cutouts.Bore is { } bore
-        ? $"  bore {bore.Words}"
-        : "";
 
     private static IEnumerable<string> Verdict(IEnumerable<Finding> findings, Level whole)
     {

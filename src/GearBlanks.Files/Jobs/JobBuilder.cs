@@ -53,7 +53,10 @@ internal static class JobBuilder
         : new JobDefaults(
             table.Place, Module(table), table.Text("rack"), table.Text("material"), table.Text("machine"), table.Text("limits"),
             table.Number("thickness"), table.Number("bore"), table.Number("thinning"), table.Number("backlash"),
-            table.Flag("lettering"), table.Flag("mark"));
+            table.Flag("lettering"), table.Flag("mark"))
+        {
+            BoreShape = table.Table("bore-shape") is { } shape ? BoreShape(shape) : null,
+        };
 
     private static JobAxis Axis(Entries axis) => new(
         axis.Place, axis.Text("name")!, PointOf(axis), axis.Text("from"), axis.Number("distance") ?? 0, axis.Number("direction") ?? 0);
@@ -90,6 +93,10 @@ internal static class JobBuilder
         Ring = gear.Flag("ring") == true ? new JobRing(gear.Number("rim-diameter")!.Value, gear.Number("root-fillet")) : null,
         RackBar = gear.Number("rack-length") is { } length ? new JobRackBar(length, gear.Number("back-height")!.Value) : null,
         Tip = Tip(gear),
+        BoreShape = gear.Table("bore-shape") is { } shape ? BoreShape(shape) : null,
+        Crossings = gear.Table("crossings") is { } crossings ? Crossings(crossings) : null,
+        MarkTeeth = gear.Has("mark-tooth") ? [.. gear.Items("mark-tooth").Select(tooth => (int)tooth.Value!)] : null,
+        PartNumber = gear.Text("part-number"),
     };
 
     private static TipForm? Tip(Entries gear) => gear.Has("tip-round") || gear.Has("tip-chamfer") || gear.Has("tip-relief")
@@ -98,6 +105,22 @@ internal static class JobBuilder
 
     private static TipRelief Relief(Entries relief) =>
         new(relief.Number("amount")!.Value, relief.Number("start-height") ?? relief.Number("start-diameter")!.Value);
+
+    private static JobBoreShape BoreShape(Entries shape) => new(
+        shape.Place,
+        shape.Text("form") switch
+        {
+            "d" => BoreForm.D,
+            "two-flats" => BoreForm.TwoFlats,
+            "hexagon" => BoreForm.Hexagon,
+            _ => BoreForm.Keyway,
+        },
+        shape.Number("across"), shape.Number("key-width"), shape.Number("key-depth"), shape.Number("corner-radius") ?? 0, shape.Number("angle") ?? 0);
+
+    private static JobCrossings Crossings(Entries crossings) => new(
+        crossings.Place, crossings.Count("arms")!.Value, crossings.Number("hub-diameter"), crossings.Number("hub-width"),
+        crossings.Number("rim-width")!.Value, crossings.Number("arm-width")!.Value, crossings.Number("arm-width-at-rim"),
+        crossings.Number("corner-radius")!.Value, crossings.Number("start-angle") ?? 0);
 
     private static JobScrews Screws(Entries screws) => new(
         screws.Place, screws.Count("count")!.Value, screws.Number("circle")!.Value, screws.Number("hole")!.Value,

@@ -45,6 +45,7 @@ internal static class JobChecks
         if (file.Table("defaults") is { } defaults)
         {
             CheckModule(defaults, problems);
+            BoreChecks.Check(defaults, null, problems);
         }
     }
 
@@ -58,7 +59,7 @@ internal static class JobChecks
             var isOnly = layers.Count(IsGear) == 1;
             foreach (var layer in layers)
             {
-                LayerChecks.Check(layer, hasModule, problems);
+                LayerChecks.Check(layer, file.Table("defaults"), hasModule, problems);
                 if (IsGear(layer))
                 {
                     AddGear(gears, layer, sandwich, isOnly, problems);

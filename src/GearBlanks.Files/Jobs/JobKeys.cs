@@ -1,5 +1,6 @@
 using GearBlanks.Files.Keys;
 using GearBlanks.Teeth;
+using CrossingsOf = GearBlanks.Blanks.Crossings;
 
 namespace GearBlanks.Files.Jobs;
 
@@ -32,6 +33,10 @@ internal static class JobKeys
 
     private static readonly Key Bore = new Key("bore", KeyKind.Length, "Diameter of the bore; 0 for none.").From(0, Far);
 
+    public static readonly KeyTable DefaultBoreShape = ShapeOf("defaults.bore-shape");
+
+    public static readonly KeyTable BoreShape = ShapeOf("sandwiches.layers.bore-shape");
+
     private static readonly Key Thinning =
         new Key("thinning", KeyKind.Length, "Loss of tooth thickness, as an arc on the reference circle; worked out from the wanted backlash where left out.").From(0, 10);
 
@@ -46,7 +51,9 @@ internal static class JobKeys
         Module, Pitch, Rack, Material,
         new("machine", KeyKind.Name, "Name of a machine, from machines/; drawing where left out."),
         new("limits", KeyKind.Name, "Name of a set of limits, from limits/; hand-assembled where left out."),
-        Thickness, Bore, Thinning, Backlash, Lettering, Mark,
+        Thickness, Bore,
+        new("bore-shape", KeyKind.Table, "What makes the bores other than round; a gear with a `bore` of its own does not take it.") { Of = DefaultBoreShape },
+        Thinning, Backlash, Lettering, Mark,
     ]);
 
     public static readonly KeyTable Axes = new("axes", "Where spindles stand: at a `position`, or `from` another axis by `distance` and `direction`.",
@@ -83,6 +90,19 @@ internal static class JobKeys
         new Key("start-height", KeyKind.Length, "Height over the reference line where a rack's relief starts.").From(-1000, 1000),
     ]);
 
+    public static readonly KeyTable Crossings = new("sandwiches.layers.crossings",
+        "Windows cut out between hub and rim, so that arms are left: a hub by `hub-diameter` or by `hub-width`.",
+    [
+        new Key("arms", KeyKind.Count, "How many arms.").From(CrossingsOf.FewestArms, CrossingsOf.MostArms).Required(),
+        new Key("arm-width", KeyKind.Length, "Width of an arm; where it tapers, where its centre line leaves the hub.").Above(0, Far).Required(),
+        new Key("arm-width-at-rim", KeyKind.Length, "Width of a tapered arm where its centre line reaches the rim.").Above(0, Far),
+        new Key("hub-diameter", KeyKind.Length, "Diameter of the hub.").Above(0, Far),
+        new Key("hub-width", KeyKind.Length, "Width of the hub's ring round the bore, in place of `hub-diameter`; from the bore's farthest point.").Above(0, Far),
+        new Key("rim-width", KeyKind.Length, "Width of the rim below the root circle.").Above(0, Far).Required(),
+        new Key("corner-radius", KeyKind.Length, "Radius in the corners of the windows; 0 for sharp ones.").From(0, Far).Required(),
+        new Key("start-angle", KeyKind.Angle, "Angle of the first arm, from the centre line of a tooth; 0 where left out.").From(-360, 360),
+    ]);
+
     public static readonly KeyTable Layers = new("sandwiches.layers",
         "One layer, bottom first: a gear, which has `teeth`; a straight rack, which has `rack-length`; or a washer, which has `washer` and nothing else.",
     [
@@ -92,11 +112,16 @@ internal static class JobKeys
         Module, Pitch, Rack,
         new Key("tip-diameter", KeyKind.Length, "Tip diameter, where it is not the rack's.").Above(0, Far),
         Thinning, Thickness, Material, Bore,
+        new("bore-shape", KeyKind.Table, "What makes its bore other than round.") { Of = BoreShape },
+        new("crossings", KeyKind.Table, "Windows that leave arms between hub and rim.") { Of = Crossings },
         new("screws", KeyKind.Table, "Its screws.") { Of = Screws },
         new("holes", KeyKind.Table, "Further holes.") { Of = Holes, Shape = KeyShape.List },
         new Key("turned", KeyKind.Angle, "How far the gear is turned against its sandwich; of a rack the direction of its reference line, its teeth to the left; 0 where left out.").From(-360, 360),
         new("form", KeyKind.Choice, "`disc` for a plain turned disc of the tip diameter, whose teeth are milled later.") { Choices = ["toothed", "disc"] },
         Lettering, Mark,
+        new Key("mark-tooth", KeyKind.Count, "The tooth that carries the clocking mark, or several: 1 is the tooth on +X, counted counter-clockwise; 1 where left out.")
+            .From(1, MostTeeth) with { Shape = KeyShape.OneOrMore },
+        new("part-number", KeyKind.Text, "Part number, engraved before the other lettering and written beside the drawing; at most 40 characters."),
         new Key("tip-round", KeyKind.Length, "Radius of the round between flank and tip circle; 0 where left out.").From(0, 1000),
         new Key("tip-chamfer", KeyKind.Length, "Height of the chamfer at the tips, along the radius; 0 where left out. Not together with `tip-round`.").From(0, 1000),
         new("tip-relief", KeyKind.Table, "What is taken off the flanks towards the tips.") { Of = TipRelief },
@@ -147,6 +172,17 @@ internal static class JobKeys
         List("meshes", "Which gears mesh.", Meshes),
         new("drive", KeyKind.Table, "What turns the mechanism; needed where there are hands.") { Of = Drive },
         List("hands", "What shows.", Hands),
+    ]);
+
+    private static KeyTable ShapeOf(string path) => new(path,
+        "What makes a bore other than round. Angles are from the centre line of a tooth to the middle of the first flat or of the key.",
+    [
+        new Key("form", KeyKind.Choice, "`d` for one flat, `two-flats`, `hexagon` (which has no `bore`), `keyway`.") { Choices = ["d", "two-flats", "hexagon", "keyway"] }.Required(),
+        new Key("across", KeyKind.Length, "From the flat to the round opposite, from flat to flat, or from the bottom of a keyway to the round opposite (d + t2).").Above(0, Far),
+        new Key("key-width", KeyKind.Length, "Width of the keyway.").Above(0, Far),
+        new Key("key-depth", KeyKind.Length, "Depth t2 of the keyway in the hub, from the round on its centre line; in place of `across`.").Above(0, Far),
+        new Key("corner-radius", KeyKind.Length, "Radius in the inner corners, as the cutter leaves it; 0, sharp, where left out.").From(0, Far),
+        new Key("angle", KeyKind.Angle, "Where the first flat or the key stands; 0 where left out.").From(-360, 360),
     ]);
 
     private static Key NameOf(string what) => new Key("name", KeyKind.Name, $"Name of the {what}.").Required();

@@ -6,7 +6,7 @@ namespace GearBlanks.Files.Jobs;
 /// <summary>What must hold within one layer.</summary>
 internal static class LayerChecks
 {
-    public static void Check(Entries layer, bool hasDefaultModule, ProblemList problems)
+    public static void Check(Entries layer, Entries? defaults, bool hasDefaultModule, ProblemList problems)
     {
         if (layer.Has("washer"))
         {
@@ -22,6 +22,9 @@ internal static class LayerChecks
             layer.Refuse(problems, "module", "The module is given neither here nor in [defaults]", "module or diametral-pitch");
         }
 
+        BoreChecks.Check(layer, defaults, problems);
+        MarkingChecks.Check(layer, problems);
+        CheckCrossings(layer.Table("crossings"), problems);
         CheckScrews(layer.Table("screws"), problems);
         foreach (var hole in layer.Tables("holes"))
         {
@@ -34,6 +37,24 @@ internal static class LayerChecks
         foreach (var key in JobKeys.Layers.Keys.Where(k => k.Name != "washer" && layer.Has(k.Name)))
         {
             layer.Refuse(problems, key.Name, "A washer takes no other key: give the gear a layer of its own", "washer alone");
+        }
+    }
+
+    private static void CheckCrossings(Entries? crossings, ProblemList problems)
+    {
+        const string Ways = "either hub-diameter or hub-width";
+        if (crossings is null)
+        {
+            return;
+        }
+
+        if (crossings.Has("hub-diameter") && crossings.Has("hub-width"))
+        {
+            crossings.Refuse(problems, "hub-width", "The hub is given already: one of the two is too many", Ways);
+        }
+        else if (!crossings.Has("hub-diameter") && !crossings.Has("hub-width"))
+        {
+            crossings.Refuse(problems, "hub-diameter", "The hub is given neither by its diameter nor by its width", Ways);
         }
     }
 

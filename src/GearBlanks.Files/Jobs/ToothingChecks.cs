@@ -8,8 +8,10 @@ internal static class ToothingChecks
 {
     private static readonly string[] OfRings = ["rim-diameter", "root-fillet"];
 
+    private static readonly string[] NotOfRings = ["bore", "bore-shape", "crossings"];
+
     // A bar has no middle to bore, and slides: nothing of it lies on circles.
-    private static readonly string[] NotOfRacks = ["teeth", "ring", "tip-diameter", "bore", "screws"];
+    private static readonly string[] NotOfRacks = ["teeth", "ring", "tip-diameter", "bore", "bore-shape", "crossings", "screws"];
 
     public static void Check(Entries layer, ProblemList problems)
     {
@@ -69,9 +71,9 @@ internal static class ToothingChecks
             layer.Refuse(problems, key, "Only a ring has this", $"{key} together with ring = true");
         }
 
-        if (isRing && layer.Has("bore"))
+        foreach (string key in NotOfRings.Where(key => isRing && layer.Has(key)))
         {
-            layer.Refuse(problems, "bore", "A ring's middle is open: it has no bore", "a ring without a bore");
+            layer.Refuse(problems, key, "A ring's middle is open: it has no bore and no arms", "a ring without it");
         }
     }
 

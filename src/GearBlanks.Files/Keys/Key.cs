@@ -46,6 +46,9 @@ internal enum KeyShape
     /// <summary>One.</summary>
     One,
 
+    /// <summary>One, or a list of one or more.</summary>
+    OneOrMore,
+
     /// <summary>A list of exactly two.</summary>
     Pair,
 
@@ -122,6 +125,7 @@ internal sealed record Key(string Name, KeyKind Kind, string Meaning)
     private string Shaped(string one) => Shape switch
     {
         KeyShape.One => one,
+        KeyShape.OneOrMore => $"{one}, or a list of them",
         KeyShape.Pair => $"a list of two, each {one}",
         _ when Kind == KeyKind.Table => $"one table or more under the header [[{Of!.Path}]], or a list of tables in braces",
         _ => $"a list of one or more, each {one}",

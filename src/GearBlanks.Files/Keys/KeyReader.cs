@@ -47,6 +47,7 @@ internal sealed class KeyReader(ProblemList problems)
         return key.Shape switch
         {
             KeyShape.One => One(entry.Value, key, full),
+            KeyShape.OneOrMore when entry.Value is not TomlArray => new Entry(entry.Value.Place, entry.Value.Written, ImmutableArray.Create(One(entry.Value, key, full))),
             KeyShape.Pair => Many(entry.Value, key, full, 2),
             _ => Many(entry.Value, key, full, null),
         };

@@ -57,7 +57,7 @@ internal static class CrossingsAdvice
     {
         (double atHub, double atRim) = (RoundedDown(share * crossings.ArmWidth), RoundedDown(share * crossings.ArmWidthAtRim));
         return atHub <= 0 || atRim <= 0 ? null
-            : atHub == atRim ? $"arms of at most {Words.Mm(atHub)}"
+            : atHub == atRim ? $"arms of {Words.Mm(atHub)}"
             : $"arms of {Words.Mm(atHub)} at the hub and {Words.Mm(atRim)} at the rim";
     }
 

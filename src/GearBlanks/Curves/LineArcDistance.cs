@@ -4,12 +4,13 @@ namespace GearBlanks.Curves;
 /// Least and greatest distances of lines and arcs in closed form: the extreme is taken on at ends, crossings, or where both share a normal,
 /// and each of these is looked at.
 /// </summary>
-internal static class LineArcDistance
+public static class LineArcDistance
 {
     // In rad: an arc's own end is not missed by rounding.
     private const double Rounding = 1e-12;
 
     /// <summary>The least distance between two curves, mm; 0 where they cross.</summary>
+    /// <exception cref="ArgumentException">A curve is neither a line nor an arc.</exception>
     public static double Between(Curve one, Curve other)
     {
         double ends = Math.Min(
@@ -26,6 +27,7 @@ internal static class LineArcDistance
     }
 
     /// <summary>The least distance of a curve from a point, mm.</summary>
+    /// <exception cref="ArgumentException">The curve is neither a line nor an arc.</exception>
     public static double From(Point point, Curve curve) => curve switch
     {
         Line line => point.DistanceTo(line.From + ((line.To - line.From) * Math.Clamp(Share(point, line), 0, 1))),
@@ -34,6 +36,7 @@ internal static class LineArcDistance
     };
 
     /// <summary>The greatest distance of a curve from a point, mm.</summary>
+    /// <exception cref="ArgumentException">The curve is neither a line nor an arc.</exception>
     public static double Farthest(Point point, Curve curve)
     {
         double ends = FromEnds(point, curve, Math.Max);
@@ -47,6 +50,7 @@ internal static class LineArcDistance
     }
 
     /// <summary>How far a curve reaches from the origin in a direction of length 1, mm.</summary>
+    /// <exception cref="ArgumentException">The curve is neither a line nor an arc.</exception>
     public static double Reach(Vector direction, Curve curve)
     {
         Point origin = default;

@@ -8,7 +8,7 @@ namespace GearBlanks.Mechanisms;
 internal sealed record CutoutsPlan(JobGear Job, JobDefaults Defaults)
 {
     // A gear with a bore of its own does not take the default's shape, whose sizes belong to the default's bore.
-    private JobBoreShape? Shape => Job.BoreShape ?? (Job.Bore is null ? Defaults.BoreShape : null);
+    public JobBoreShape? Shape => Job.BoreShape ?? (Job.Bore is null ? Defaults.BoreShape : null);
 
     private double Diameter => Job.Bore ?? Defaults.Bore ?? 0;
 
@@ -32,8 +32,8 @@ internal sealed record CutoutsPlan(JobGear Job, JobDefaults Defaults)
     {
         null => Diameter > 0 ? new RoundBore(Diameter) : null,
         { Form: BoreForm.Hexagon } hexagon => new HexagonBore(hexagon.Across!.Value, hexagon.CornerRadius, hexagon.Angle),
-        { Form: BoreForm.Keyway } key => new KeywayBore(
-            Diameter, key.KeyWidth!.Value, key.KeyDepth ?? (key.Across!.Value - Diameter), key.CornerRadius, key.Angle),
+        { Form: BoreForm.Keyway, KeyDepth: { } depth } key => new KeywayBore(Diameter, key.KeyWidth!.Value, depth, key.CornerRadius, key.Angle),
+        { Form: BoreForm.Keyway } key => KeywayBore.OfAcross(Diameter, key.KeyWidth!.Value, key.Across!.Value, key.CornerRadius, key.Angle),
         { } flat => new FlattedBore(Diameter, flat.Form == BoreForm.D ? 1 : 2, flat.Across!.Value, flat.CornerRadius, flat.Angle),
     };
 

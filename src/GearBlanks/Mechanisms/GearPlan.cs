@@ -25,10 +25,13 @@ internal sealed record GearPlan(
 
     public ToothData Data(double thinning) => Plain(thinning) with { Tip = Job.Tip };
 
-    /// <exception cref="GearGeometryException">The gear cannot exist.</exception>
-    public MountedGear Mount(double thinning)
+    /// <summary>What is cut through its face.</summary>
+    public CutoutsPlan CutoutsPlan => new(Job, Defaults);
+
+    /// <exception cref="GearGeometryException">A cutout reaches the teeth or another cutout.</exception>
+    public MountedGear Mount(Toothing gear, Cutouts cutouts)
     {
-        var blank = new Blank(Name, Toothing.Of(Data(thinning)), Thickness, new CutoutsPlan(Job, Defaults).Cutouts(), MarkedTeeth)
+        var blank = new Blank(Name, gear, Thickness, cutouts, MarkedTeeth)
         {
             IsDisc = Job.IsDisc,
             Lettering = Job.Lettering ?? Defaults.Lettering ?? true ? Words() : "",

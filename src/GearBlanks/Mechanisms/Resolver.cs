@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using GearBlanks.Blanks;
 using GearBlanks.Findings;
 using GearBlanks.Teeth;
 
@@ -51,7 +52,7 @@ public sealed class Resolver
             .Select(mesh => MeshPlan.Of(mesh, plans, defaults, limits))];
         ImmutableDictionary<string, double> thinning = Thinning.Of(plans.Values, meshPlans);
         ImmutableDictionary<string, MountedGear> gears = plans
-            .Select(plan => (plan.Key, Gear: Try(plan.Value.Place, plan.Value.Job.RackBar is null ? "teeth" : "rack-length", () => plan.Value.Mount(thinning[plan.Key]))))
+            .Select(plan => (plan.Key, Gear: Mount(plan.Value, thinning[plan.Key])))
             .Where(pair => pair.Gear is not null)
             .ToImmutableDictionary(pair => pair.Key, pair => pair.Gear!);
         ImmutableArray<Mesh> meshes = [.. meshPlans
@@ -113,6 +114,26 @@ public sealed class Resolver
 
         return thickness ?? 0;
     }
+
+    // A refusal is told where the job gives what it is about.
+    private MountedGear? Mount(GearPlan plan, double thinning)
+    {
+        JobBoreShape? shape = plan.CutoutsPlan.Shape;
+        string key = plan.Job.RackBar is null ? "teeth" : "rack-length";
+        Toothing? gear = Try(plan.Place, key, () => Toothing.Of(plan.Data(thinning)));
+        Cutouts? cutouts = Try(shape?.Place ?? plan.Place, shape is null ? "bore" : "bore-shape", plan.CutoutsPlan.Cutouts);
+        if (gear is null || cutouts is null || !HasWindows(plan, gear, cutouts))
+        {
+            return null;
+        }
+
+        return Try(plan.Place, key, () => plan.Mount(gear, cutouts));
+    }
+
+    private bool HasWindows(GearPlan plan, Toothing gear, Cutouts cutouts) =>
+        plan.Job.Crossings is not { } crossings
+        || gear is not ExternalGear round
+        || Try(crossings.Place, "crossings", () => (object)cutouts.Crossings!.Windows(round.RootRadius)) is not null;
 
     private double? Need(double? value, JobGear gear, string key)
     {

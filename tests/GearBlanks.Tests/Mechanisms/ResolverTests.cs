@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using CsCheck;
 using Fractions;
+using GearBlanks.Blanks;
 using GearBlanks.Blanks.Bores;
 using GearBlanks.Curves;
 using GearBlanks.Findings;
@@ -47,6 +48,57 @@ public sealed class ResolverTests
         Mechanism mechanism = job.WithGear("a", gear => gear with { Bore = 0 }).Resolved();
         Assert.Null(mechanism.Named("a").Blank.Cutouts.Bore);
         Assert.Equal(new RoundBore(4), mechanism.Named("b").Blank.Cutouts.Bore);
+    }
+
+    [Fact]
+    public void A_gear_with_a_bore_of_its_own_does_not_take_the_default_s_shape()
+    {
+        JobBoreShape flat = new(At(9), BoreForm.D, 2.5, null, null, 0.1, 0.3);
+        Job job = Simple with { Defaults = Defaults with { Bore = 3, BoreShape = flat } };
+        Assert.Equal(new FlattedBore(3, 1, 2.5, 0.1, 0.3), job.Resolved().Named("a").Blank.Cutouts.Bore);
+        Assert.Equal(new RoundBore(5), job.WithGear("a", gear => gear with { Bore = 5 }).Resolved().Named("a").Blank.Cutouts.Bore);
+        Assert.Null(job.WithGear("a", gear => gear with { Bore = 0 }).Resolved().Named("a").Blank.Cutouts.Bore);
+        JobBoreShape own = new(At(8), BoreForm.Keyway, null, 1, 0.5, 0, 0);
+        Assert.Equal(new KeywayBore(3, 1, 0.5), job.WithGear("a", gear => gear with { BoreShape = own }).Resolved().Named("a").Blank.Cutouts.Bore);
+        Assert.Equal(
+            new KeywayBore(3, 1, 0.5), job.WithGear("a", gear => gear with { BoreShape = own with { KeyDepth = null, Across = 3.5 } }).Resolved().Named("a").Blank.Cutouts.Bore);
+        Assert.Equal(
+            new FlattedBore(3, 2, 2), job.WithGear("a", gear => gear with { BoreShape = new(At(8), BoreForm.TwoFlats, 2, null, null, 0, 0) }).Resolved().Named("a").Blank.Cutouts.Bore);
+        Assert.Equal(
+            new HexagonBore(4), job.WithGear("a", gear => gear with { BoreShape = new(At(8), BoreForm.Hexagon, 4, null, null, 0, 0) }).Resolved().Named("a").Blank.Cutouts.Bore);
+    }
+
+    [Fact]
+    public void A_bore_or_crossings_that_cannot_be_are_told_at_their_own_place()
+    {
+        JobBoreShape flat = new(At(9), BoreForm.D, 3.5, null, null, 0, 0);
+        Problem bore = Assert.Single((Simple with { Defaults = Defaults with { Bore = 3 } }).WithGear("a", gear => gear with { BoreShape = flat }).Problems());
+        Assert.Equal((At(9), "bore-shape"), (bore.Place, bore.Key));
+        Assert.Contains("flat-outside-bore", bore.Message, StringComparison.Ordinal);
+        JobCrossings wide = new(At(7), 5, 100, null, 2, 3, null, 1, 0);
+        Problem crossings = Assert.Single(Simple.WithGear("a", gear => gear with { Crossings = wide }).Problems());
+        Assert.Equal((At(7), "crossings"), (crossings.Place, crossings.Key));
+    }
+
+    [Fact]
+    public void A_hub_s_width_counts_from_the_bore_and_arms_are_straight_unless_they_taper()
+    {
+        JobCrossings crossings = new(At(7), 3, null, 2.5, 1, 1, null, 0.1, 0.4);
+        Job job = Simple.WithGear("b", gear => gear with { Bore = 3, Crossings = crossings });
+        Assert.Equal(new Crossings(3, 8, 1, 1, 1, 0.1, 0.4), job.Resolved().Named("b").Blank.Cutouts.Crossings);
+        job = job.WithGear("b", gear => gear with { Crossings = crossings with { HubWidth = null, HubDiameter = 7, ArmWidthAtRim = 1.5 } });
+        Assert.Equal(new Crossings(3, 7, 1, 1, 1.5, 0.1, 0.4), job.Resolved().Named("b").Blank.Cutouts.Crossings);
+    }
+
+    [Fact]
+    public void Teeth_that_are_named_are_marked_whatever_the_defaults_say_and_the_part_number_leads_the_lettering()
+    {
+        Job job = Simple with { Defaults = Defaults with { Mark = false, Lettering = true } };
+        Blank blank = job.WithGear("a", gear => gear with { MarkTeeth = [5, 7], PartNumber = "TD-12" }).Resolved().Named("a").Blank;
+        Assert.Equal([5, 7], blank.MarkedTeeth);
+        Assert.Equal("TD-12", blank.PartNumber);
+        Assert.StartsWith("TD-12 | a | z", blank.Lettering, StringComparison.Ordinal);
+        Assert.Empty(job.Resolved().Named("a").Blank.MarkedTeeth);
     }
 
     [Fact]

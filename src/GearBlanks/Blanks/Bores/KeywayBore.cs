@@ -23,7 +23,7 @@ public sealed record KeywayBore : Bore
     {
         Refusals.RequirePositive("The bore's diameter", diameter);
         Refusals.RequirePositive("The keyway's width", keyWidth);
-        Refusals.RequirePositive("The keyway's depth t2 (or the size across over the diameter)", keyDepth);
+        Refusals.RequirePositive("The keyway's depth t2", keyDepth);
         if (keyWidth >= diameter)
         {
             throw new GearGeometryException(
@@ -37,6 +37,19 @@ public sealed record KeywayBore : Bore
         RequireCorners(keyWidth / 2, "keyway's bottom");
         RequireCorners(Bottom - SideStart, "keyway's sides");
     }
+
+    /// <summary>Makes a bore with a keyway whose depth is given as a caliper reads it.</summary>
+    /// <param name="diameter">Diameter of the round d, mm; positive.</param>
+    /// <param name="keyWidth">Width of the keyway b, mm; over 0 and below the diameter.</param>
+    /// <param name="across">From the keyway's bottom to the round opposite, d + t2, mm; over the diameter.</param>
+    /// <param name="cornerRadius">Radius in the two corners at the bottom, mm.</param>
+    /// <param name="angle">Angle of the keyway's middle, rad.</param>
+    /// <exception cref="GearGeometryException">The keyway does not leave the round, or as for the constructor.</exception>
+    public static KeywayBore OfAcross(double diameter, double keyWidth, double across, double cornerRadius = 0, double angle = 0) => across > diameter
+        ? new KeywayBore(diameter, keyWidth, across - diameter, cornerRadius, angle)
+        : throw new GearGeometryException(
+            "key-inside-bore", "The keyway does not leave the bore's round: its size across (d + t2) is not over the diameter; size across, mm", across, diameter,
+            $"use a size across of {Refusals.Over(diameter)} or more, or give the depth t2 alone");
 
     /// <summary>Diameter of the round d, mm.</summary>
     public double Diameter { get; }
