@@ -10,4 +10,8 @@ namespace GearBlanks.Blanks;
 /// <param name="Engraving">Open strokes on the face.</param>
 /// <param name="Remarks">What was left out and why, a sentence an item.</param>
 public sealed record Part(
-    string Name, Outline Outside, ImmutableArray<Outline> Holes, ImmutableArray<ArcPath> Engraving, ImmutableArray<string> Remarks);
+    string Name, Outline Outside, ImmutableArray<Outline> Holes, ImmutableArray<ArcPath> Engraving, ImmutableArray<string> Remarks)
+{
+    /// <summary>True where the contours are the path of a beam's centre, half a kerf off the part: compensated once, never again.</summary>
+    public bool IsCompensated { get; init; }
+}
