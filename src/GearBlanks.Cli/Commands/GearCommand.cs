@@ -29,13 +29,14 @@ internal static class GearCommand
         Option<string> file = new OneWord<string>("--out", "FILE.dxf|FILE.svg", "The file to write; a file of this name is replaced.", WordReaders.Text) { Required = true };
         var command = new Command("gear", About)
         {
-            SharedOptions.Module, SharedOptions.DiametralPitch, teeth, SharedOptions.PressureAngle, shift, SharedOptions.Rack, tip, thinning, bore,
+            SharedOptions.Module, SharedOptions.DiametralPitch, teeth, SharedOptions.PressureAngle, shift, SharedOptions.Rack, tip, thinning, bore, SharedOptions.Kerf,
             SharedOptions.Tolerance, SharedOptions.Pieces, SharedOptions.DxfVersion, file,
         };
         command.SetAction(parsed => console.Show(
             GearVerb.Run(new GearRequest(
                 SharedOptions.GearNumbers(parsed), parsed.GetValue(teeth), parsed.GetValue(shift) ?? 0, parsed.GetValue(tip),
-                parsed.GetValue(thinning) ?? 0, parsed.GetValue(bore), SharedOptions.Output(parsed), parsed.GetValue(file)!)),
+                parsed.GetValue(thinning) ?? 0, parsed.GetValue(bore), SharedOptions.Output(parsed), parsed.GetValue(file)!,
+                parsed.GetValue(SharedOptions.Kerf))),
             parsed.GetValue(SharedOptions.Json),
             FileJson.Of, result => GearText.Write(console, result), result => ExitCode.Of(result.Verdict)));
         return command;

@@ -12,7 +12,12 @@ internal static class GearText
     {
         FindingText.WriteSummary(console, "gear", result.Findings);
         console.Say(Sizes([("gear", result.Gear, null)]));
-        console.Say($"Wrote {result.File}. The outline is nominal: kerf is not compensated.");
+        console.Say($"Wrote {result.File}. The outline is {result.Written.Kerf.Words}.");
+        foreach (string remark in result.Remarks)
+        {
+            console.Say($"  {remark}");
+        }
+
         CutText.WriteCautions(console, result.Cautions);
         if (result.Verdict == Level.Fails)
         {

@@ -14,4 +14,7 @@ public sealed record Part(
 {
     /// <summary>True where the contours are the path of a beam's centre, half a kerf off the part: compensated once, never again.</summary>
     public bool IsCompensated { get; init; }
+
+    /// <summary>Of a compensated part, how far the beam stays off the nominal outline in hollow corners, mm: 0 where it reaches everything.</summary>
+    public double Unreached { get; init; }
 }

@@ -15,7 +15,7 @@ public static class Compensation
     // Bisections of the greatest kerf that works: to a few micrometres.
     private const int Halvings = 10;
 
-    /// <summary>Less than this that stays uncut in hollow corners is not worth a word, mm.</summary>
+    // mm: less that stays uncut in hollow corners is not worth a word.
     private const double WorthTelling = 0.005;
 
     /// <summary>The compensated part; its engraving stays as it is.</summary>
@@ -40,6 +40,7 @@ public static class Compensation
             Remarks = unreached < WorthTelling ? part.Remarks : part.Remarks.Add(
                 $"In hollow corners the beam of {kerf} stays up to {Words.Mm(Math.Ceiling(unreached * 1000) / 1000)} off the outline and leaves its own round."),
             IsCompensated = true,
+            Unreached = unreached,
         };
     }
 
