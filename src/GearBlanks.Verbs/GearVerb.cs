@@ -61,7 +61,7 @@ public static class GearVerb
         }
         catch (GearGeometryException e)
         {
-            return CommandLine.Problem("gear", e);
+            return CommandLine.Problem(e.ShapeCase.StartsWith("kerf-", StringComparison.Ordinal) ? "--kerf" : "gear", e);
         }
     }
 
@@ -82,9 +82,6 @@ public static class GearVerb
         Outcome<WrittenFile> written = SingleFile.Write(request.Out, FileFormats.Write(drawing, format, request.Output.DxfVersion), mustBeNew: false);
         return written.Value is null
             ? written.Problems
-            : new GearResult(gear, findings, request.Out, [.. CautionsOf(machine, gearAsWritten)], part.Remarks, gearAsWritten);
+            : new GearResult(gear, findings, request.Out, [.. machine.Cautions, .. WrittenGear.Cautions([gearAsWritten])], part.Remarks, gearAsWritten);
     }
-
-    // The drawing's caution that the shapes are nominal is not true of a compensated one.
-    private static IEnumerable<string> CautionsOf(Machine machine, WrittenGear written) => machine.Cautions.Concat(WrittenGear.Cautions([written]));
 }

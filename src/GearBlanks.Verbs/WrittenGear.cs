@@ -12,6 +12,9 @@ namespace GearBlanks.Verbs;
 /// <param name="Sizes">The sizes of the cut gear; null where the kerf is not known.</param>
 public sealed record WrittenGear(string Name, GearKerf Kerf, CutSizes? Sizes)
 {
+    // mm, on the diameter.
+    private const double WorthTelling = 0.01;
+
     /// <summary>The sizes in words.</summary>
     internal string SizesInWords => Sizes is null
         ? "not known: the kerf is not; cut as drawn, the tip diameter loses the kerf, each tooth the kerf / cos(pressure angle), and the bore gains the kerf"
@@ -32,7 +35,20 @@ public sealed record WrittenGear(string Name, GearKerf Kerf, CutSizes? Sizes)
             : kerf.Kerf is not { } width ? null
             : kerf.IsCompensated ? CutSizes.Compensated(blank, part, width)
             : CutSizes.Uncompensated(blank, width);
-        return (kerf.Remark is { } remark ? part with { Remarks = part.Remarks.Add(remark) } : part, new WrittenGear(blank.Name, kerf, sizes));
+        return (part with { Remarks = part.Remarks.AddRange(Remarks(blank, kerf, sizes)) }, new WrittenGear(blank.Name, kerf, sizes));
+    }
+
+    private static IEnumerable<string> Remarks(Blank blank, GearKerf kerf, CutSizes? sizes)
+    {
+        if (kerf.Remark is { } remark)
+        {
+            yield return remark;
+        }
+
+        if (kerf.IsCompensated && sizes?.RootDiameter is { } root && root.Greatest > (2 * blank.Gear.RootRadius) + WorthTelling)
+        {
+            yield return $"The beam does not reach the root: root diameter up to {Words.Mm(root.Greatest)} as cut instead of {Words.Mm(2 * blank.Gear.RootRadius)}. The check knows nothing of it: see that the mate's tip still clears.";
+        }
     }
 
     /// <summary>What to mind of compensated files; nothing where none is.</summary>

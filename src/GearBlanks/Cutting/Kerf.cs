@@ -39,7 +39,7 @@ public sealed record Kerf
     /// <param name="width">Full width, mm.</param>
     public static Kerf Of(double width) => new(width, width);
 
-    /// <summary>The widths in words, for example <c>0.18 mm</c> or <c>0.18 x 0.2 mm</c>.</summary>
+    /// <summary>The widths in words, for example <c>0.18 mm</c> or <c>0.18 x 0.20 mm</c>.</summary>
     public override string ToString() => string.Create(
-        CultureInfo.InvariantCulture, $"{X:0.######}{(IsEqual ? "" : string.Create(CultureInfo.InvariantCulture, $" x {Y:0.######}"))} mm");
+        CultureInfo.InvariantCulture, $"{X:0.00####}{(IsEqual ? "" : string.Create(CultureInfo.InvariantCulture, $" x {Y:0.00####}"))} mm");
 }

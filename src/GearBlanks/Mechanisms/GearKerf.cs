@@ -25,7 +25,7 @@ public sealed record GearKerf(Kerf? Kerf, bool IsCompensated, bool IsShops, stri
         {
             return asked?.Kerf is not { } twice ? new GearKerf(null, false, true, null) : throw new GearGeometryException(
                 "kerf-twice", $"{machine.Title} compensates the kerf itself, and a kerf is asked for: it would be taken off twice; kerf, mm", Math.Max(twice.X, twice.Y), 0,
-                "leave the kerf out and give this shop nominal files, or choose a machine whose profile does not say \"compensates\"");
+                "leave the kerf out, so that this shop gets nominal files, or choose a machine whose profile does not say \"compensates\", and see that the shop then adds nothing");
         }
 
         SheetKerf? known = machine.Kerfs.FirstOrDefault(sheet => sheet.Material == material && thickness >= sheet.Thinnest && thickness <= sheet.Thickest);

@@ -50,12 +50,12 @@ public sealed class CompensationTests
     }
 
     [Theory]
-    [InlineData(24, 1, 0.38, 0, 0.2)]
-    [InlineData(24, 1, 0.0, 0, 0.2)]
+    [InlineData(36, 1, 0.38, 0, 0.2)]
+    [InlineData(36, 1, 0.0, 0, 0.2)]
     [InlineData(60, 0.8, 0.1, 0.2, 0.3)]
     [InlineData(48, 1, 0.1, 0, 0.2)]
-    [InlineData(40, 2, 0.38, -0.4, 0.5)]
-    [InlineData(30, 0.5, 0.25, 0.3, 0.25)]
+    [InlineData(40, 2, 0.2, -0.4, 0.5)]
+    [InlineData(50, 0.5, 0.25, 0.3, 0.25)]
     public void The_inside_of_a_ring_shrinks_and_its_rim_grows(int teeth, double module, double fillet, double shift, double kerf)
     {
         var ring = RingGear.Create(new RingData(teeth, module, TestRacks.A, (teeth + 8) * module, fillet * module, shift));
@@ -119,10 +119,67 @@ public sealed class CompensationTests
             Assert.Null(cut.Holes[0].AsCircle);
         }
 
-        Outline ring = RingGear.Create(new RingData(30, 1, TestRacks.A, 40, 0.2)).Outline();
-        Outline inside = Compensation.Of(PartOf(Outline.Of(new Circle(default, 20)), ring), kerf).Holes[0];
+        Outline ring = RingGear.Create(new RingData(36, 1, TestRacks.A, 46, 0.2)).Outline();
+        Outline inside = Compensation.Of(PartOf(Outline.Of(new Circle(default, 23)), ring), kerf).Holes[0];
         AssertSame(SampledOutline.Grown(SampledOutline.Polygon(ring), x / 2, y / 2, -1), inside);
     }
+
+    [Fact]
+    public void What_is_cut_is_never_compensated_twice()
+    {
+        var kerf = Kerf.Of(0.2);
+        Part once = Compensation.Of(PartOf(Gear(20, 1, 'A'), Outline.Of(new Circle(default, 2))), kerf);
+        Assert.True(once.IsCompensated);
+        Assert.Equal(1.9, once.Holes[0].AsCircle!.Value.Radius, 1e-12);
+        Assert.Throws<InvalidOperationException>(() => Compensation.Of(once, kerf));
+    }
+
+    [Fact]
+    public void Marks_and_remarks_stay()
+    {
+        var part = new Part("part", Gear(20, 1, 'A'), [], [ArcPath.Strokes([new Point(1, 1), new Point(2, 2)])], ["said before"]);
+        Part cut = Compensation.Of(part, Kerf.Of(0.2));
+        Assert.Equal(part.Engraving, cut.Engraving);
+        Assert.Equal(["said before"], cut.Remarks);
+    }
+
+    [Theory]
+    [InlineData(2.5, "kerf-closes-gap")]
+    [InlineData(4.5, "kerf-closes-gap")]
+    public void A_beam_wider_than_the_gaps_is_refused_and_the_widest_that_works_works(double kerf, string shapeCase)
+    {
+        Part part = PartOf(Gear(20, 1, 'A'));
+        GearGeometryException refused = Assert.Throws<GearGeometryException>(() => Compensation.Of(part, Kerf.Of(kerf)));
+        Assert.Equal((shapeCase, kerf), (refused.ShapeCase, refused.Value));
+        Assert.NotEmpty(Compensation.Of(part, Kerf.Of(Math.Floor(refused.Limit * 1000) / 1000)).Outside.Pattern);
+    }
+
+    [Theory]
+    [InlineData(0.3, "kerf-closes-hole")]
+    public void A_beam_wider_than_a_hole_is_refused(double kerf, string shapeCase)
+    {
+        Part part = PartOf(Gear(20, 1, 'A'), Outline.Of(new Circle(new Point(1, 2), 0.1)));
+        GearGeometryException refused = Assert.Throws<GearGeometryException>(() => Compensation.Of(part, Kerf.Of(kerf)));
+        Assert.Equal(shapeCase, refused.ShapeCase);
+        Assert.Equal(0.2, refused.Limit, 0.001);
+    }
+
+    [Fact]
+    public void A_slot_narrower_than_the_beam_is_refused()
+    {
+        Part part = PartOf(PolygonOf([0, 0, 6, 0, 6, 4, 3.2, 4, 3.2, 1, 2.8, 1, 2.8, 4, 0, 4]));
+        Assert.Equal("kerf-closes-gap", Assert.Throws<GearGeometryException>(() => Compensation.Of(part, Kerf.Of(0.5))).ShapeCase);
+        Assert.Equal("kerf-closes-gap", Assert.Throws<GearGeometryException>(() => Compensation.Of(part, new Kerf(0.5, 0.3))).ShapeCase);
+    }
+
+    [Theory]
+    [InlineData(0, 0.2)]
+    [InlineData(0.2, 0)]
+    [InlineData(-0.1, -0.1)]
+    [InlineData(5.1, 5.1)]
+    [InlineData(0.1, 0.5)]
+    [InlineData(double.NaN, 0.2)]
+    public void A_kerf_out_of_range_is_none(double x, double y) => Assert.Throws<ArgumentOutOfRangeException>(() => new Kerf(x, y));
 
     private static Outline PolygonOf(double[] corners)
     {

@@ -10,7 +10,7 @@ namespace GearBlanks.Tests.Cutting;
 internal static class SampledOutline
 {
     // mm: how far chords stray from the curves they stand for.
-    private const double Sag = 1e-5;
+    private const double Sag = 4e-5;
 
     public static GeometryFactory Factory { get; } = new();
 
@@ -22,7 +22,7 @@ internal static class SampledOutline
 
     /// <summary>The polygon grown (or shrunk, where negative) by a disc of the radius.</summary>
     public static Geometry Grown(Geometry polygon, double radius) => BufferOp.Buffer(
-        polygon, radius, new BufferParameters(96, EndCapStyle.Round, JoinStyle.Round, 5) { SimplifyFactor = 1e-6 });
+        polygon, radius, new BufferParameters(32, EndCapStyle.Round, JoinStyle.Round, 5) { SimplifyFactor = 1e-6 });
 
     /// <summary>The polygon grown or shrunk by an ellipse: a disc where X is squeezed.</summary>
     public static Geometry Grown(Geometry polygon, double semiX, double semiY, int sense)
