@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using GearBlanks.Files.Jobs;
 using GearBlanks.Files.Profiles;
 using GearBlanks.Mechanisms;
@@ -15,7 +16,7 @@ public static class CheckVerb
         return text.Value is null ? text.Problems : Run(text.Value);
     }
 
-    internal static Outcome<MechanismReport> Run(JobText text)
+    internal static Outcome<MechanismReport> Run(JobText text, string? machine = null)
     {
         Outcome<Job> job = JobReader.Parse(text.Text, text.File);
         if (job.Value is null)
@@ -23,7 +24,14 @@ public static class CheckVerb
             return job.Problems;
         }
 
-        Outcome<Mechanism> mechanism = Resolver.Resolve(job.Value, ProfileFinder.BesideJob(text.File));
+        var profiles = ProfileFinder.BesideJob(text.File);
+        if (machine is not null && profiles.Machine(machine, CommandLine.Place) is { Value: null } unknown)
+        {
+            return unknown.Problems.Select(problem => problem.Place == CommandLine.Place ? problem with { Key = "--machine" } : problem).ToImmutableArray();
+        }
+
+        Job asked = machine is null ? job.Value : job.Value with { Defaults = job.Value.Defaults with { Machine = machine } };
+        Outcome<Mechanism> mechanism = Resolver.Resolve(asked, profiles);
         return mechanism.Value is null ? mechanism.Problems : MechanismCheck.Of(mechanism.Value);
     }
 }

@@ -18,8 +18,10 @@ namespace GearBlanks.Verbs;
 /// <param name="Formats">The formats each part is written in; at least one.</param>
 /// <param name="Output">How and how finely they are written.</param>
 /// <param name="OverwriteEdited">True to overwrite files that a person has edited since.</param>
+/// <param name="Machine">Name of the machine to cut on; null for the job's.</param>
+/// <param name="Kerf">The kerf to compensate for; null for the machine's.</param>
 public sealed record CutRequest(
-    string JobFile, string Folder, ImmutableArray<FileFormat> Formats, OutputOptions Output, bool OverwriteEdited);
+    string JobFile, string Folder, ImmutableArray<FileFormat> Formats, OutputOptions Output, bool OverwriteEdited, string? Machine = null, AskedKerf? Kerf = null);
 
 /// <summary>What was written.</summary>
 /// <param name="Report">The check of the mechanism.</param>
@@ -27,8 +29,10 @@ public sealed record CutRequest(
 /// <param name="Files">Names of the files in it.</param>
 /// <param name="Remarks">What was left out of parts and why, and what happened to a person's own files.</param>
 /// <param name="Cautions">What to mind when the parts are cut.</param>
+/// <param name="Gears">What each gear's files carry of the kerf, and what the gear measures when it is cut.</param>
 public sealed record CutResult(
-    MechanismReport Report, string Folder, ImmutableArray<string> Files, ImmutableArray<string> Remarks, ImmutableArray<string> Cautions);
+    MechanismReport Report, string Folder, ImmutableArray<string> Files, ImmutableArray<string> Remarks, ImmutableArray<string> Cautions,
+    ImmutableArray<WrittenGear> Gears);
 
 /// <summary>Writes a cut file for every gear of a job, the overview and the manifest: read, resolve, compute, write.</summary>
 public static class CutVerb
@@ -49,7 +53,7 @@ public static class CutVerb
             return text.Problems;
         }
 
-        Outcome<MechanismReport> checkedJob = CheckVerb.Run(text.Value);
+        Outcome<MechanismReport> checkedJob = CheckVerb.Run(text.Value, request.Machine);
         if (checkedJob.Value is not { } report)
         {
             return checkedJob.Problems;
@@ -60,34 +64,59 @@ public static class CutVerb
             return coarse;
         }
 
+        Outcome<(Part Part, WrittenGear Written)[]> made = Make(report.Mechanism, request);
+        if (made.Value is not { } cutParts)
+        {
+            return made.Problems;
+        }
+
         // Parts and overview do not know of one another, so they are drawn side by side; their order stays the job's.
         var overview = Task.Run(() => new OutputFile(OverviewFile, OverviewWriter.Write(report)));
-        (ImmutableArray<OutputFile> Files, IEnumerable<string> Remarks)[] parts =
-            [.. report.Mechanism.Gears.AsParallel().AsOrdered().Select(gear => Draw(gear, report, request))];
-        List<OutputFile> files = [.. parts.SelectMany(part => part.Files), overview.GetAwaiter().GetResult()];
+        ImmutableArray<OutputFile>[] parts =
+            [.. report.Mechanism.Gears.Zip(cutParts).AsParallel().AsOrdered().Select(pair => Draw(pair.First, pair.Second.Part, pair.Second.Written.Kerf, report, request))];
+        List<OutputFile> files = [.. parts.SelectMany(part => part), overview.GetAwaiter().GetResult()];
         if (TakenName(files) is { } taken)
         {
             return CommandLine.Problem("--out", taken, "A gear's file would have the name of another file of the folder", "another name for the gear");
         }
 
-        ImmutableArray<string> remarks = [.. parts.SelectMany(part => part.Remarks)];
+        ImmutableArray<WrittenGear> gears = [.. cutParts.Select(part => part.Written)];
+        ImmutableArray<string> remarks = [.. cutParts.SelectMany(part => part.Part.Remarks.Select(remark => $"{part.Written.Name}: {remark}"))];
         Outcome<WrittenFolder> written = FolderWriter.Write(
-            request.Folder, files, Manifest(request, text.Value, report, remarks), request.OverwriteEdited);
+            request.Folder, files, Manifest(request, text.Value, report, remarks, gears), request.OverwriteEdited);
         return written.Value is { } folder
-            ? new CutResult(report, request.Folder, folder.Files, [.. remarks, .. folder.Notes], Cautions(report.Mechanism))
+            ? new CutResult(report, request.Folder, folder.Files, [.. remarks, .. folder.Notes], [.. Cautions(report.Mechanism), .. WrittenGear.Cautions(gears)], gears)
             : written.Problems;
     }
 
-    private static (ImmutableArray<OutputFile> Files, IEnumerable<string> Remarks) Draw(MountedGear gear, MechanismReport report, CutRequest request)
+    // Every gear that the beam does not fit is told at once.
+    private static Outcome<(Part Part, WrittenGear Written)[]> Make(Mechanism mechanism, CutRequest request)
     {
-        Part part = PartBuilder.Build(gear.Blank);
+        var parts = new List<(Part, WrittenGear)>();
+        var problems = new List<Problem>();
+        foreach (MountedGear gear in mechanism.Gears)
+        {
+            try
+            {
+                parts.Add(WrittenGear.Of(gear.Blank, gear.Material?.Name, mechanism.Machine, request.Kerf));
+            }
+            catch (GearGeometryException e)
+            {
+                problems.AddRange(CommandLine.Problem(request.Kerf is null ? "machine" : "--kerf", e));
+            }
+        }
+
+        return problems.Count > 0 ? problems.Distinct().ToImmutableArray() : parts.ToArray();
+    }
+
+    private static ImmutableArray<OutputFile> Draw(MountedGear gear, Part part, GearKerf kerf, MechanismReport report, CutRequest request)
+    {
         Drawing drawing = PartDrawing.Of(
             part, report.Mechanism.Machine.LayerNames, request.Output.Tolerance, request.Output.Pieces,
-            GearWords.Of(gear.Blank, report.Mechanism.Title, gear.Material, FindingsOn(gear, report), report.Verdict));
+            GearWords.Of(gear.Blank, report.Mechanism.Title, gear.Material, kerf, FindingsOn(gear, report), report.Verdict));
         string name = gear.Name.Replace(' ', '-');
-        ImmutableArray<OutputFile> files = [.. request.Formats.Select(format => new OutputFile(
+        return [.. request.Formats.Select(format => new OutputFile(
             name + FileFormats.EndingOf(format), FileFormats.Write(drawing, format, request.Output.DxfVersion)))];
-        return (files, part.Remarks.Select(remark => $"{gear.Name}: {remark}"));
     }
 
     // A gear's file answers for the gear, for every mesh and sandwich that it is part of, and for the axes that its meshes share.
@@ -107,7 +136,7 @@ public static class CutVerb
         .GroupBy(name => name, StringComparer.OrdinalIgnoreCase)
         .FirstOrDefault(group => group.Count() > 1)?.Key;
 
-    private static ManifestData Manifest(CutRequest request, JobText job, MechanismReport report, ImmutableArray<string> remarks) => new(
+    private static ManifestData Manifest(CutRequest request, JobText job, MechanismReport report, ImmutableArray<string> remarks, ImmutableArray<WrittenGear> gears) => new(
         ProgramName.WithVersion,
         [
             new("job", Path.GetFileName(request.JobFile)),
@@ -115,11 +144,12 @@ public static class CutVerb
             new("mechanism", report.Mechanism.Title),
             new("limits", report.Mechanism.Limits.Name),
             new("machine", report.Mechanism.Machine.Name),
-            new("kerf", GearWords.Nominal),
+            new("kerf", WrittenGear.KerfOfAll(gears)),
             new("tolerance", Words.Mm(request.Output.Tolerance)),
             new("pieces", request.Output.Pieces.ToString().ToLowerInvariant()),
             new("dxf-version", request.Output.DxfVersion.ToString().ToLowerInvariant()),
             .. report.Mechanism.Gears.Select(gear => new ManifestInput($"gear {gear.Name}", Numbers(gear.Blank))),
+            .. gears.SelectMany(gear => (ManifestInput[])[new($"gear {gear.Name} kerf", gear.Kerf.Words), new($"gear {gear.Name} as cut", gear.SizesInWords)]),
         ],
         [.. report.Findings.Where(finding => finding.Level != Level.Ok).Select(finding => $"{LevelWords.Of(finding.Level)}: {finding.Place}: {finding.Message}"), .. remarks],
         LevelWords.Of(report.Verdict));

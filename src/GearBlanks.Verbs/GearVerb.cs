@@ -21,15 +21,19 @@ namespace GearBlanks.Verbs;
 /// <param name="Bore">Bore diameter, mm; null for none.</param>
 /// <param name="Output">How and how finely it is written.</param>
 /// <param name="Out">The file, ending in .dxf, .svg or .png.</param>
+/// <param name="Kerf">The kerf to compensate for; null for a nominal file.</param>
 public sealed record GearRequest(
-    GearNumbers Numbers, ToothShape Shape, int? Teeth, double ProfileShift, double? TipDiameter, double Thinning, double? Bore, OutputOptions Output, string Out);
+    GearNumbers Numbers, ToothShape Shape, int? Teeth, double ProfileShift, double? TipDiameter, double Thinning, double? Bore, OutputOptions Output, string Out, AskedKerf? Kerf = null);
 
 /// <summary>One gear, drawn.</summary>
 /// <param name="Gear">Its teeth.</param>
 /// <param name="Findings">Findings, worst first.</param>
 /// <param name="File">The file written.</param>
 /// <param name="Cautions">What to mind when it is cut.</param>
-public sealed record GearResult(Toothing Gear, ImmutableArray<Finding> Findings, string File, ImmutableArray<string> Cautions)
+/// <param name="Remarks">What there is to say of the part.</param>
+/// <param name="Written">What the file carries of the kerf, and what the gear measures when it is cut.</param>
+public sealed record GearResult(
+    Toothing Gear, ImmutableArray<Finding> Findings, string File, ImmutableArray<string> Cautions, ImmutableArray<string> Remarks, WrittenGear Written)
 {
     /// <summary>The worst level.</summary>
     public Level Verdict => Findings.Select(finding => finding.Level).DefaultIfEmpty(Level.Ok).Max();
@@ -63,7 +67,7 @@ public static class GearVerb
         }
         catch (GearGeometryException e)
         {
-            return CommandLine.Problem("gear", e);
+            return CommandLine.Problem(e.ShapeCase.StartsWith("kerf-", StringComparison.Ordinal) ? "--kerf" : "gear", e);
         }
     }
 
@@ -76,11 +80,13 @@ public static class GearVerb
         var blank = new Blank(name, gear, 0, new Cutouts { Bore = request.Bore is { } bore ? new RoundBore(bore) : null }, []);
         ImmutableArray<Finding> findings = [.. ToothCheck.Of(gear, "gear", limits).Concat(WallCheck.Of(blank, "gear", limits))
             .OrderByDescending(finding => finding.Level)];
+        (Part part, WrittenGear gearAsWritten) = WrittenGear.Of(blank, null, machine, request.Kerf);
         Drawing drawing = PartDrawing.Of(
-            PartBuilder.Build(blank), machine.LayerNames, request.Output.Tolerance, request.Output.Pieces, GearWords.Of(blank, null, null, findings, findings.Max(finding => finding.Level)));
+            part, machine.LayerNames, request.Output.Tolerance, request.Output.Pieces,
+            GearWords.Of(blank, null, null, gearAsWritten.Kerf, findings, findings.Max(finding => finding.Level)));
         Outcome<WrittenFile> written = SingleFile.Write(request.Out, FileFormats.Write(drawing, format, request.Output.DxfVersion), mustBeNew: false);
         return written.Value is null
             ? written.Problems
-            : new GearResult(gear, findings, request.Out, machine.Cautions);
+            : new GearResult(gear, findings, request.Out, [.. machine.Cautions, .. WrittenGear.Cautions([gearAsWritten])], part.Remarks, gearAsWritten);
     }
 }

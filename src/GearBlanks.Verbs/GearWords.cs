@@ -11,9 +11,6 @@ namespace GearBlanks.Verbs;
 /// <summary>What every gear's drawing says beside it in words.</summary>
 internal static class GearWords
 {
-    /// <summary>The words that tell whether the outline carries the cutter's width.</summary>
-    public const string Nominal = "nominal, kerf not compensated";
-
     /// <summary>What a body with such teeth is called.</summary>
     public static string KindOf(Toothing teeth) => teeth switch
     {
@@ -26,16 +23,17 @@ internal static class GearWords
     /// <param name="blank">The gear.</param>
     /// <param name="mechanism">Title of its mechanism; null where it stands alone.</param>
     /// <param name="material">Its material; null where it is not known.</param>
+    /// <param name="kerf">Whether the outline carries the cut's width.</param>
     /// <param name="findings">What concerns the gear.</param>
     /// <param name="whole">The verdict on the whole mechanism: a gear that is sound in one that fails should not be cut in good faith.</param>
-    public static ImmutableArray<string> Of(Blank blank, string? mechanism, Material? material, IEnumerable<Finding> findings, Level whole)
+    public static ImmutableArray<string> Of(Blank blank, string? mechanism, Material? material, GearKerf kerf, IEnumerable<Finding> findings, Level whole)
     {
         Toothing gear = blank.Gear;
         return
         [
             mechanism is null ? blank.Name : $"{mechanism}: {blank.Name}",
             .. blank.PartNumber is { } number ? (string[])[$"part {number}"] : [],
-            Nominal,
+            kerf.Words,
             string.Create(CultureInfo.InvariantCulture, $"z {gear.Teeth}  m {gear.Module:0.####} mm  x {gear.Data.ProfileShift:+0.####;-0.####;0}  α {gear.PressureAngle * 180 / Math.PI:0.####}°"),
             .. Sizes(blank),
             .. blank.Cutouts.Bore is { } bore and not RoundBore ? (string[])[$"bore {bore.Words}"] : [],

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using GearBlanks.Cutting;
 using GearBlanks.Files.Keys;
+using GearBlanks.Mechanisms;
 
 namespace GearBlanks.Cli.Arguments;
 
@@ -55,6 +57,32 @@ internal static class WordReaders
             return complaint is null
                 ? new([.. choices.Where(choice => named.Contains(choice.Word)).Select(choice => choice.Meaning)])
                 : new([], new(complaint, allowed, NearestList(named, words)));
+        };
+    }
+
+    /// <summary>One width, or two with a comma between; 0 for none.</summary>
+    public static Reading<AskedKerf?> Kerf(string word)
+    {
+        var range = new NumberRange(0, Cutting.Kerf.Greatest, "mm");
+        string[] parts = word.Split(',');
+        Reading<double?>[] widths = [.. parts.Select(part => Length(range)(part.Trim()))];
+        if (parts.Length > 2)
+        {
+            return new(null, new("These are more than two widths", $"one width, or two with a comma between, each {range.InWords}"));
+        }
+
+        if (widths.Select(width => width.Complaint).FirstOrDefault(complaint => complaint is not null) is { } wrong)
+        {
+            return new(null, wrong with { Nearest = parts.Length == 1 ? wrong.Nearest : null });
+        }
+
+        (double x, double y) = (widths[0].Value!.Value, widths[^1].Value!.Value);
+        return (x, y) switch
+        {
+            (0, 0) => new(new AskedKerf(null)),
+            _ when Math.Max(x, y) > Cutting.Kerf.GreatestRatio * Math.Min(x, y) => new(
+                null, new("The two widths are too unlike for one beam", $"at most {Cutting.Kerf.GreatestRatio:0} times as wide one way as the other")),
+            _ => new(new AskedKerf(new Kerf(x, y))),
         };
     }
 

@@ -18,6 +18,8 @@ internal static class CutCommand
           gearblanks cut dial.toml --out dial-parts
           gearblanks cut dial.toml --out dial-parts --format dxf --dxf-version r12
           gearblanks cut dial.toml --out dial-parts --format dxf,png
+          gearblanks cut dial.toml --out dial-parts --machine co2-laser
+          gearblanks cut dial.toml --out dial-parts --kerf 0.18
         """;
 
     public static Command Make(Terminal console)
@@ -31,13 +33,15 @@ internal static class CutCommand
             Otherwise = [FileFormat.Dxf, FileFormat.Svg],
         };
         var overwrite = new Option<bool>("--overwrite-edited") { Description = "Overwrite files that a person has edited since.", Arity = ArgumentArity.Zero };
+        Option<string?> machine = new OneWord<string?>("--machine", "NAME", "Machine profile to cut on, instead of the job's.", word => new(word));
         var command = new Command("cut", About)
         {
-            job, folder, format, SharedOptions.DxfVersion, SharedOptions.Tolerance, SharedOptions.Pieces, overwrite,
+            job, folder, machine, SharedOptions.Kerf, format, SharedOptions.DxfVersion, SharedOptions.Tolerance, SharedOptions.Pieces, overwrite,
         };
         command.SetAction(parsed => console.Show(
             CutVerb.Run(new CutRequest(
-                parsed.GetValue(job)!, parsed.GetValue(folder)!, format.In(parsed), SharedOptions.Output(parsed), parsed.GetValue(overwrite))),
+                parsed.GetValue(job)!, parsed.GetValue(folder)!, format.In(parsed), SharedOptions.Output(parsed), parsed.GetValue(overwrite),
+                parsed.GetValue(machine), parsed.GetValue(SharedOptions.Kerf))),
             parsed.GetValue(SharedOptions.Json),
             FileJson.Of, result => CutText.Write(console, result), result => ExitCode.Of(result.Report.Verdict)));
         return command;

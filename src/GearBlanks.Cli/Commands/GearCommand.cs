@@ -37,7 +37,7 @@ internal static class GearCommand
         Option<string> file = new OneWord<string>("--out", "FILE.dxf|FILE.svg|FILE.png", "The file to write; a file of this name is replaced. A PNG is a picture to look at, not to cut by.", WordReaders.Text) { Required = true };
         var command = new Command("gear", About)
         {
-            SharedOptions.Module, SharedOptions.DiametralPitch, teeth, ring, rim, fillet, length, back, SharedOptions.PressureAngle, shift, SharedOptions.Rack, tip, thinning, bore,
+            SharedOptions.Module, SharedOptions.DiametralPitch, teeth, ring, rim, fillet, length, back, SharedOptions.PressureAngle, shift, SharedOptions.Rack, tip, thinning, bore, SharedOptions.Kerf,
             SharedOptions.Tolerance, SharedOptions.Pieces, SharedOptions.DxfVersion, file,
         };
         command.SetAction(parsed => console.Show(
@@ -45,7 +45,8 @@ internal static class GearCommand
                 SharedOptions.GearNumbers(parsed),
                 new ToothShape(parsed.GetValue(ring), parsed.GetValue(rim), parsed.GetValue(fillet), parsed.GetValue(length), parsed.GetValue(back)),
                 parsed.GetResult(teeth) is null ? null : parsed.GetValue(teeth), parsed.GetValue(shift) ?? 0, parsed.GetValue(tip),
-                parsed.GetValue(thinning) ?? 0, parsed.GetValue(bore), SharedOptions.Output(parsed), parsed.GetValue(file)!)),
+                parsed.GetValue(thinning) ?? 0, parsed.GetValue(bore), SharedOptions.Output(parsed), parsed.GetValue(file)!,
+                parsed.GetValue(SharedOptions.Kerf))),
             parsed.GetValue(SharedOptions.Json),
             FileJson.Of, result => GearText.Write(console, result), result => ExitCode.Of(result.Verdict)));
         return command;

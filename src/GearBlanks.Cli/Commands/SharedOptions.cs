@@ -1,6 +1,7 @@
 using System.CommandLine;
 using GearBlanks.Cli.Arguments;
 using GearBlanks.Curves.Fitting;
+using GearBlanks.Mechanisms;
 using GearBlanks.Teeth;
 using GearBlanks.Verbs;
 
@@ -52,6 +53,11 @@ internal static class SharedOptions
 
     public static OneWord<Pieces> Pieces { get; } = Choice(
         "--pieces", "What outlines are written as.", ("arcs", Curves.Fitting.Pieces.Arcs), ("chords", Curves.Fitting.Pieces.Chords));
+
+    public static Option<AskedKerf?> Kerf { get; } = new OneWord<AskedKerf?>(
+        "--kerf", "MM|X,Y",
+        "Full width of the cut that outlines are compensated for, up to 5 mm; two with a comma between where the beam is wider one way: along X, along Y. 0 for nominal outlines. [default: the machine's]",
+        WordReaders.Kerf);
 
     public static NumberRange Thinning { get; } = new(0, 10, "mm");
 

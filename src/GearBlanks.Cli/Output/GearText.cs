@@ -18,7 +18,12 @@ internal static class GearText
 
         console.Say(result.IsPicture
             ? $"Wrote {result.File}, a picture to look at, not to cut by."
-            : $"Wrote {result.File}. The outline is nominal: kerf is not compensated.");
+            : $"Wrote {result.File}. The outline is {result.Written.Kerf.Words}.");
+        foreach (string remark in result.Remarks)
+        {
+            console.Say($"  {remark}");
+        }
+
         CutText.WriteCautions(console, result.Cautions);
         if (result.Verdict == Level.Fails)
         {

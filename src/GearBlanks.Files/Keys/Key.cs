@@ -52,6 +52,9 @@ internal enum KeyShape
     /// <summary>A list of exactly two.</summary>
     Pair,
 
+    /// <summary>One, or a list of exactly two; read as a list.</summary>
+    OneOrPair,
+
     /// <summary>A list of one or more.</summary>
     List,
 }
@@ -127,6 +130,7 @@ internal sealed record Key(string Name, KeyKind Kind, string Meaning)
         KeyShape.One => one,
         KeyShape.OneOrMore => $"{one}, or a list of them",
         KeyShape.Pair => $"a list of two, each {one}",
+        KeyShape.OneOrPair => $"{one}, or a list of two",
         _ when Kind == KeyKind.Table => $"one table or more under the header [[{Of!.Path}]], or a list of tables in braces",
         _ => $"a list of one or more, each {one}",
     };

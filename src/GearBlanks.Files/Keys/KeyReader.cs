@@ -49,8 +49,16 @@ internal sealed class KeyReader(ProblemList problems)
             KeyShape.One => One(entry.Value, key, full),
             KeyShape.OneOrMore when entry.Value is not TomlArray => new Entry(entry.Value.Place, entry.Value.Written, ImmutableArray.Create(One(entry.Value, key, full))),
             KeyShape.Pair => Many(entry.Value, key, full, 2),
+            KeyShape.OneOrPair when entry.Value is not TomlArray => Single(entry.Value, key, full),
+            KeyShape.OneOrPair => Many(entry.Value, key, full, 2),
             _ => Many(entry.Value, key, full, null),
         };
+    }
+
+    private Entry Single(TomlNode node, Key key, string full)
+    {
+        var one = One(node, key, full);
+        return one with { Value = ImmutableArray.Create(one) };
     }
 
     private Entry Many(TomlNode node, Key key, string full, int? count)

@@ -27,7 +27,22 @@ internal static class ProfileBuilder
             KeyValuePair.Create(Operation.Engrave, layers.Text("engrave")!),
             KeyValuePair.Create(Operation.Note, layers.Text("note")!),
         ]);
-        return new Machine(name, file.Text("title")!, names, Cautions(file));
+        return new Machine(name, file.Text("title")!, names, Cautions(file))
+        {
+            Compensates = file.Flag("compensates") ?? false,
+            Kerfs = [.. file.Tables("kerf").Select(SheetKerf)],
+            ToolDiameter = file.Number("tool-diameter"),
+            LeastFeature = file.Table("least-feature") is { } least
+                ? new LeastFeature(least.Number("thicknesses") ?? 0, least.Number("length") ?? 0, least.Text("source")!)
+                : null,
+        };
+    }
+
+    private static SheetKerf SheetKerf(Entries table)
+    {
+        double[] thickness = [.. table.Items("thickness").Select(i => (double)i.Value!)];
+        double[] width = [.. table.Items("width").Select(i => (double)i.Value!)];
+        return new SheetKerf(table.Text("material")!, thickness[0], thickness[1], new Kerf(width[0], width[^1]), table.Text("source")!);
     }
 
     public static Limits Limits(string name, Entries file)

@@ -1,3 +1,4 @@
+using GearBlanks.Cutting;
 using GearBlanks.Files.Keys;
 
 namespace GearBlanks.Files.Profiles;
@@ -38,10 +39,30 @@ internal static class ProfileKeys
         new Key("note", KeyKind.LayerName, "For people: never cut or marked.").Required(),
     ]);
 
+    public static readonly KeyTable MachineKerf = new("kerf", "The kerf in one kind of sheet; in others it is not known, and files stay nominal.",
+    [
+        new Key("material", KeyKind.Name, "Name of the material's profile.").Required(),
+        new Key("thickness", KeyKind.Length, "Least and greatest thickness of the sheet that it holds for.") { Shape = KeyShape.Pair }.Above(0, 1000).Required(),
+        new Key("width", KeyKind.Length, "Full width of the cut; two where the beam is wider one way: along X, then along Y.") { Shape = KeyShape.OneOrPair }
+            .Above(0, Kerf.Greatest).Required(),
+        Source,
+    ]);
+
+    public static readonly KeyTable MachineLeast = new("least-feature", "The least wall, web and hole that the machine or shop makes: the greater of the two where both are given.",
+    [
+        new Key("thicknesses", KeyKind.Number, "In thicknesses of the sheet.").Above(0, 10),
+        new Key("length", KeyKind.Length, "As a length.").Above(0, 100),
+        Source,
+    ]);
+
     public static readonly KeyTable Machine = new("", "A machine or a shop, in machines/.",
     [
         Title,
         new Key("layers", KeyKind.Table, "The drawing layer of each operation.") { Of = MachineLayers }.Required(),
+        new Key("compensates", KeyKind.Flag, "True where the shop, the controller or the CAM program moves the cut off the outline itself: files then stay nominal. False where left out."),
+        new Key("kerf", KeyKind.Table, "The kerf in one kind of sheet.") { Of = MachineKerf, Shape = KeyShape.List },
+        new Key("tool-diameter", KeyKind.Length, "Diameter of a mill's tool. Its path is the controller's or the CAM program's affair, so \"compensates\" goes with it.").Above(0, 100),
+        new Key("least-feature", KeyKind.Table, "The least wall, web and hole.") { Of = MachineLeast },
         Cautions,
     ]);
 

@@ -10,9 +10,9 @@ internal static class ProfileRules
 
     public static void Check(ProfileKind kind, Entries file, ProblemList problems)
     {
-        if (kind == ProfileKind.Machine && file.Table("layers") is { } layers)
+        if (kind == ProfileKind.Machine)
         {
-            CheckLayers(layers, problems);
+            MachineRules.Check(file, problems);
         }
 
         if (kind != ProfileKind.Limits)
@@ -28,19 +28,6 @@ internal static class ProfileRules
         if (file.Table("backlash") is { } backlash)
         {
             Shares.Check(backlash, problems);
-        }
-    }
-
-    // Two operations on one layer could not be told apart by the machine.
-    private static void CheckLayers(Entries layers, ProblemList problems)
-    {
-        var names = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
-        foreach (var key in ProfileKeys.MachineLayers.Keys)
-        {
-            if (layers.Text(key.Name) is { } name && !names.Add(name))
-            {
-                layers.Refuse(problems, key.Name, "Another operation has this layer already", "a layer for each operation");
-            }
         }
     }
 

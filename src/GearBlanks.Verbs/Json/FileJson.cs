@@ -10,6 +10,16 @@ public static class FileJson
         json.WriteStrings("files", result.Files);
         json.WriteStrings("remarks", result.Remarks);
         json.WriteStrings("cautions", result.Cautions);
+        json.WriteStartArray("kerf");
+        foreach (WrittenGear gear in result.Gears)
+        {
+            json.WriteStartObject();
+            json.WriteString("gear", gear.Name);
+            json.WriteKerf(gear);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
         json.WriteStartObject("check");
         json.Write(result.Report);
         json.WriteEndObject();
@@ -20,6 +30,10 @@ public static class FileJson
     {
         json.WriteString("file", result.File);
         json.WriteStrings("cautions", result.Cautions);
+        json.WriteStrings("remarks", result.Remarks);
+        json.WriteStartObject("kerf");
+        json.WriteKerf(result.Written);
+        json.WriteEndObject();
         json.Write(result.Gear, null);
         json.Write(result.Findings);
     });

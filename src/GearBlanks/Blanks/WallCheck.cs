@@ -36,7 +36,7 @@ public static class WallCheck
         }
     }
 
-    private static IEnumerable<(string What, double Width, bool IsRound)> Widths(Blank blank)
+    internal static IEnumerable<(string What, double Width, bool IsRound)> Widths(Blank blank)
     {
         if (blank.Cutouts.Bore is { } bore)
         {

@@ -12,7 +12,7 @@ public static class MechanismCheck
     public static MechanismReport Of(Mechanism mechanism)
     {
         TrainReport train = TrainCheck.Of(mechanism);
-        IEnumerable<Finding> findings = mechanism.Gears.SelectMany(gear => OnGear(gear, mechanism.Limits))
+        IEnumerable<Finding> findings = mechanism.Gears.SelectMany(gear => OnGear(gear, mechanism.Limits).Concat(LeastFeatureCheck.Of(gear, mechanism.Machine)))
             .Concat(mechanism.Meshes.SelectMany(mesh => OnMesh(mesh, mechanism.Limits)))
             .Concat(train.IsLocked ? [] : PhaseCheck.Of(mechanism))
             .Concat(SandwichCheck.Of(mechanism))
