@@ -1,0 +1,90 @@
+using GearBlanks.Cutting;
+using GearBlanks.Files.Profiles;
+using GearBlanks.Mechanisms;
+
+namespace GearBlanks.Files.Tests.Profiles;
+
+/// <summary>Machines: kerf, compensation, least feature.</summary>
+public sealed class MachineProfileTests : IDisposable
+{
+    private const string Layers = "title = \"Test\"\nlayers = { outside = \"a\", holes = \"b\", engrave = \"c\", note = \"d\" }\n";
+
+    private static readonly Place Asked = new("job.toml", 3, 8);
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("gearblanks-machines-").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    /// <summary>laser504.com, Kerfs and Laser Thickness, table of average kerfs (inches); Ponoko, How much material does the laser burn away (mm): common practice.</summary>
+    [Theory]
+    [InlineData("acrylic", 1.5875, 0.007 * 25.4)]
+    [InlineData("acrylic", 3, 0.2)]
+    [InlineData("acrylic", 3.175, 0.009 * 25.4)]
+    [InlineData("plywood", 1.5875, 0.006 * 25.4)]
+    [InlineData("plywood", 3.175, 0.008 * 25.4)]
+    [InlineData("plywood", 6.35, 0.010 * 25.4)]
+    public void The_laser_has_its_published_kerfs(string material, double thickness, double width)
+    {
+        Kerf kerf = GearKerf.Of(BuiltIn("co2-laser"), material, thickness, null).Kerf!;
+        Assert.True(kerf.IsEqual);
+        Assert.Equal(width, kerf.X, 1e-12);
+    }
+
+    [Fact]
+    public void Each_machine_says_who_compensates()
+    {
+        Assert.False(BuiltIn("co2-laser").Compensates);
+        Assert.False(BuiltIn("drawing").Compensates);
+        Assert.All((string[])["compensating-shop", "desktop-mill", "wire-cutter"], name => Assert.True(BuiltIn(name).Compensates));
+        Assert.Equal(1, BuiltIn("desktop-mill").ToolDiameter);
+        Assert.All(ProfileFinder.BuiltIn.Names(ProfileKind.Machine), name => Assert.Contains(BuiltIn(name).Cautions, caution => caution.Contains("machine's manual", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void One_width_or_two_are_read()
+    {
+        Machine machine = Read(Layers + """
+            [[kerf]]
+            material = "brass"
+            thickness = [1, "1/8 in"]
+            width = [0.18, 0.2]
+            source = "test"
+            [[kerf]]
+            material = "steel"
+            thickness = [1, 2]
+            width = "7 thou"
+            source = "test"
+            [least-feature]
+            length = 0.5
+            source = "test"
+            """).Value!;
+        Assert.Equal([new SheetKerf("brass", 1, 3.175, new Kerf(0.18, 0.2), "test"), new SheetKerf("steel", 1, 2, Kerf.Of(0.1778), "test")], machine.Kerfs);
+        Assert.Equal((0.5, 0.5), (machine.LeastFeature!.At(0), machine.LeastFeature.At(10)));
+    }
+
+    [Theory]
+    [InlineData("[[kerf]]\nmaterial = \"brass\"\nthickness = [2, 1]\nwidth = 0.2\nsource = \"t\"", "kerf.thickness")]
+    [InlineData("[[kerf]]\nmaterial = \"brass\"\nthickness = [1, 2]\nwidth = [0.1, 0.5]\nsource = \"t\"", "kerf.width")]
+    [InlineData("[[kerf]]\nmaterial = \"brass\"\nthickness = [1, 2]\nwidth = [0.1, 0.2, 0.3]\nsource = \"t\"", "kerf.width")]
+    [InlineData("[[kerf]]\nmaterial = \"brass\"\nthickness = [1, 2]\nwidth = 6\nsource = \"t\"", "kerf.width")]
+    [InlineData("[[kerf]]\nmaterial = \"brass\"\nthickness = [1, 2]\nwidth = \"wide\"\nsource = \"t\"", "kerf.width")]
+    [InlineData("[[kerf]]\nmaterial = \"brass\"\nthickness = [1, 2]\nwidth = 0", "kerf.source")]
+    [InlineData("[least-feature]\nsource = \"t\"", "least-feature.thicknesses")]
+    [InlineData("tool-diameter = 1", "tool-diameter")]
+    [InlineData("compensates = true\n[[kerf]]\nmaterial = \"brass\"\nthickness = [1, 2]\nwidth = 0.2\nsource = \"t\"", "kerf")]
+    public void What_cannot_be_is_told_by_its_key(string text, string key)
+    {
+        Outcome<Machine> outcome = Read(Layers + text);
+        Assert.Null(outcome.Value);
+        Assert.Contains(outcome.Problems, problem => problem.Key == key);
+    }
+
+    private static Machine BuiltIn(string name) => ProfileFinder.BuiltIn.Machine(name, Asked).Value!;
+
+    private Outcome<Machine> Read(string text)
+    {
+        Directory.CreateDirectory(Path.Join(_folder, "machines"));
+        File.WriteAllText(Path.Join(_folder, "machines", "test.toml"), text);
+        return ProfileFinder.BesideJob(Path.Join(_folder, "job.toml")).Machine("test", Asked);
+    }
+}
