@@ -1,5 +1,6 @@
 using GearBlanks.Curves;
 using NetTopologySuite.Geometries;
+using NetTopologySuite.Operation.Buffer;
 
 namespace GearBlanks.Tests;
 
@@ -22,6 +23,14 @@ internal static class Shapes
     public static LineString Line(ArcPath strokes) => Factory.CreateLineString([.. strokes.Vertices.Select(vertex => new Coordinate(vertex.Point.X, vertex.Point.Y))]);
 
     public static Geometry Disc(double radius, double x = 0, double y = 0) => Factory.CreatePoint(new Coordinate(x, y)).Buffer(radius, 2000);
+
+    /// <summary>Every inner corner rounded by a radius: opened by a disc of that radius.</summary>
+    public static Geometry Opened(Geometry shape, double radius)
+    {
+        // The library simplifies what it widens by a hundredth of the distance unless told otherwise.
+        var fine = new BufferParameters(200) { SimplifyFactor = 1e-5 };
+        return radius < 1e-6 ? shape : BufferOp.Buffer(BufferOp.Buffer(shape, -radius, fine), radius, fine);
+    }
 
     /// <summary>True where the outline is travelled counter-clockwise.</summary>
     public static bool IsCounterClockwise(Outline outline) => NetTopologySuite.Algorithm.Orientation.IsCCW(Ring(outline).CoordinateSequence);

@@ -9,6 +9,12 @@ internal static class Refusals
     // Less than a micrometre over a bound is rounding.
     private const double Rounding = 1e-6;
 
+    // mm: a smaller round could not be told from rounding, nor be cut.
+    private const double LeastCorner = 1e-6;
+
+    /// <summary>A corner radius, mm: 0 for less than a nanometre.</summary>
+    public static double Corner(double radius) => radius < LeastCorner ? 0 : radius;
+
     /// <summary>The greatest whole micrometre below a bound, in words.</summary>
     public static string Below(double bound) => Words.Mm((Math.Ceiling((bound * 1000) - Rounding) - 1) / 1000);
 

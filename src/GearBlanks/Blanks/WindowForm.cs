@@ -25,7 +25,7 @@ internal sealed record WindowForm
     {
         _hub = crossings.HubDiameter / 2;
         _rim = rootRadius - crossings.RimWidth;
-        _corner = crossings.CornerRadius;
+        _corner = Refusals.Corner(crossings.CornerRadius);
 
         // The side of the arm that bounds the window clockwise, in the arm's frame, then turned so that the window's middle lies on +X.
         Motion turn = Motion.Turn(-Math.PI / crossings.Arms);

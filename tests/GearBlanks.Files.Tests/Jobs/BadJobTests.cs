@@ -105,6 +105,38 @@ public class BadJobTests
         { "gears = [\"pinion\", \"wheel\"]", "gears = [\"pinion\", \"wheel\"]\nsplit = [0.5, 0.6]", 25, 9, "meshes.split", ["do not add up to 1", "nearest: [0.5, 0.5]"] },
         { "teeth = 20", "teeth = 20\n[[sandwiches.layers]]\ngear = \"upper\"\nteeth = 12", 16, 1, "sandwiches.layers.gear", ["needs its own name"] },
 
+        // Bores that are not round
+        { "teeth = 20", "teeth = 20\nbore = 3\nbore-shape = { form = \"two-flat\", across = 2.5 }", 19, 23, "sandwiches.layers.bore-shape.form", ["none of the choices", "\"d\", \"two-flats\", \"hexagon\", \"keyway\"", "nearest: two-flats"] },
+        { "teeth = 20", "teeth = 20\nbore = 3\nbore-shape = { across = 2.5 }", 19, 14, "sandwiches.layers.bore-shape.form", ["\"form\" is missing"] },
+        { "teeth = 20", "teeth = 20\nbore = 3\nbore-shape = { form = \"d\" }", 19, 14, "sandwiches.layers.bore-shape.across", ["size across is missing", "for the form \"d\""] },
+        { "teeth = 20", "teeth = 20\nbore = 3\nbore-shape = { form = \"two-flats\", accross = 2.5 }", 19, 36, "sandwiches.layers.bore-shape.accross", ["no such key", "nearest: across"] },
+        { "teeth = 20", "teeth = 20\nbore = 3\nbore-shape = { form = \"d\", across = 2.5, key-width = 1 }", 19, 54, "sandwiches.layers.bore-shape.key-width", ["\"d\" has no keyway", "across, corner-radius and angle"] },
+        { "teeth = 20", "teeth = 20\nbore = 3\nbore-shape = { form = \"keyway\", across = 3.5 }", 19, 14, "sandwiches.layers.bore-shape.key-width", ["width of the keyway is missing", "either key-depth or across"] },
+        { "teeth = 20", "teeth = 20\nbore = 3\nbore-shape = { form = \"keyway\", key-width = 1 }", 19, 14, "sandwiches.layers.bore-shape.key-depth", ["depth of the keyway is missing"] },
+        { "teeth = 20", "teeth = 20\nbore = 3\nbore-shape = { form = \"keyway\", key-width = 1, across = 3.5, key-depth = 0.5 }", 19, 74, "sandwiches.layers.bore-shape.key-depth", ["given already"] },
+        { "teeth = 20", "teeth = 20\nbore = 3\nbore-shape = { form = \"hexagon\", across = 5 }", 18, 8, "sandwiches.layers.bore", ["no diameter", "across alone"] },
+        { "teeth = 20", "teeth = 20\nbore-shape = { form = \"d\", across = 2.5 }", 16, 1, "sandwiches.layers.bore", ["needs the diameter of its round"] },
+        { "teeth = 20", "teeth = 20\nbore = 0\nbore-shape = { form = \"d\", across = 2.5 }", 18, 8, "sandwiches.layers.bore", ["no bore to give the form"] },
+        { "teeth = 20", "teeth = 20\nbore = 3\nbore-shape = { form = \"d\", across = 2.5, corner-radius = -1 }", 19, 58, "sandwiches.layers.bore-shape.corner-radius", ["too small", "nearest: 0"] },
+        { "thickness = 3", "thickness = 3\nbore-shape = { form = \"d\", across = 2.5 }", 2, 1, "defaults.bore", ["needs the diameter of its round"] },
+
+        // Crossings
+        { "teeth = 20", "teeth = 20\ncrossings = { arms = 1, arm-width = 3, hub-diameter = 8, rim-width = 2, corner-radius = 1 }", 18, 22, "sandwiches.layers.crossings.arms", ["too small", "from 2 to 100", "nearest: 2"] },
+        { "teeth = 20", "teeth = 20\ncrossings = { arms = 5, arm-width = 3, hub-diameter = 8, rim-width = 2 }", 18, 13, "sandwiches.layers.crossings.corner-radius", ["\"corner-radius\" is missing"] },
+        { "teeth = 20", "teeth = 20\ncrossings = { arms = 5, arm-width = 3, rim-width = 2, corner-radius = 1 }", 18, 13, "sandwiches.layers.crossings.hub-diameter", ["neither by its diameter nor by its width", "either hub-diameter or hub-width"] },
+        { "teeth = 20", "teeth = 20\ncrossings = { arms = 5, arm-width = 3, hub-diameter = 8, hub-width = 9, rim-width = 2, corner-radius = 1 }", 18, 70, "sandwiches.layers.crossings.hub-width", ["given already"] },
+        { "teeth = 20", "teeth = 20\ncrossing = { arms = 5 }", 18, 1, "sandwiches.layers.crossing", ["nearest: crossings"] },
+
+        // Marks and part numbers
+        { "teeth = 20", "teeth = 20\nmark-tooth = 21", 18, 14, "sandwiches.layers.mark-tooth", ["no tooth of this number", "from 1 to 20", "nearest: 20"] },
+        { "teeth = 20", "teeth = 20\nmark-tooth = 0", 18, 14, "sandwiches.layers.mark-tooth", ["too small", "nearest: 1"] },
+        { "teeth = 20", "teeth = 20\nmark-tooth = \"5\"", 18, 14, "sandwiches.layers.mark-tooth", ["text, not a number"] },
+        { "teeth = 20", "teeth = 20\nmark-tooth = [5, 1, 5]", 18, 21, "sandwiches.layers.mark-tooth", ["named already", "each tooth once"] },
+        { "teeth = 20", "teeth = 20\nmark-tooth = []", 18, 14, "sandwiches.layers.mark-tooth", ["list is empty", "or a list of them"] },
+        { "teeth = 20", "teeth = 20\nmark = false\nmark-tooth = 5", 19, 14, "sandwiches.layers.mark-tooth", ["says that none is"] },
+        { "teeth = 20", "teeth = 20\npart-number = \"AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA\"", 18, 15, "sandwiches.layers.part-number", ["too long", "at most 40 characters", "nearest: AAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA"] },
+        { "teeth = 20", "teeth = 20\npart-number = 12", 18, 15, "sandwiches.layers.part-number", ["not text in quotes"] },
+
         // Names
         { "name = \"pointer\"", "name = \"../x\"", 29, 8, "hands.name", ["does not start with a letter or digit", "value: \"../x\""] },
         { "name = \"pointer\"", "name = \"a/b\"", 29, 8, "hands.name", ["not allowed"] },

@@ -34,6 +34,19 @@ public class GoodJobTests
         Assert.Equal(5, gear.Holes[1].Centre.Y, 12);
         Assert.Equal(0, gear.Holes[1].Centre.X, 12);
 
+        Assert.Equal(new JobBoreShape(d.BoreShape!.Place, BoreForm.D, 2.5, null, null, 0, 0), d.BoreShape);
+        Assert.Null(gear.BoreShape);
+        Assert.Null(gear.MarkTeeth);
+        var (lay, upper) = (Assert.IsType<JobGear>(job.Sandwiches[1].Layers[0]), Assert.IsType<JobGear>(job.Sandwiches[1].Layers[1]));
+        Assert.Equal(new JobBoreShape(lay.BoreShape!.Place, BoreForm.Keyway, null, 2, 1, 0.2, Math.PI / 2), lay.BoreShape);
+        Assert.Equal(new JobCrossings(lay.Crossings!.Place, 5, 16, null, 3, 4, 3, 1, Math.PI / 5), lay.Crossings);
+        Assert.Equal([1, 30], lay.MarkTeeth!.Value);
+        Assert.Equal("TD-12", lay.PartNumber);
+        Assert.Equal(new JobBoreShape(upper.BoreShape!.Place, BoreForm.Hexagon, 5, null, null, 0, 0), upper.BoreShape);
+        Assert.Equal(new JobCrossings(upper.Crossings!.Place, 3, null, 3, 3, 4, null, 0, 0), upper.Crossings);
+        Assert.Equal([5], upper.MarkTeeth!.Value);
+        Assert.Null(upper.PartNumber);
+
         var mesh = Assert.Single(job.Meshes);
         Assert.Equal(("first mesh", "day wheel", "first lay wheel", 32.85, 0.04, 0.3), (mesh.Name, mesh.First, mesh.Second, mesh.MeasuredDistance, mesh.Backlash, mesh.ShareOfFirst));
         Assert.Equal(("day", new Fraction(86400)), (job.Drive!.Sandwich, job.Drive.Turn));

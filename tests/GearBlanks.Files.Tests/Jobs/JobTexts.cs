@@ -68,6 +68,7 @@ internal static class JobTexts
         limits = "hand-assembled"
         thickness = "1/16 in"
         bore = "3 mm"
+        bore-shape = { form = "d", across = 2.5 }
         thinning = "0.5 thou"
         backlash = 0.032
         lettering = true
@@ -109,9 +110,17 @@ internal static class JobTexts
         [[sandwiches.layers]]
         gear = "first lay wheel"
         teeth = 59
+        bore = 6
+        bore-shape = { form = "keyway", key-width = 2, key-depth = 1, corner-radius = 0.2, angle = 90 }
+        crossings = { arms = 5, arm-width = 4, arm-width-at-rim = 3, hub-diameter = 16, rim-width = 3, corner-radius = 1, start-angle = 36 }
+        mark-tooth = [1, 30]
+        part-number = "TD-12"
         [[sandwiches.layers]]
         gear = "upper lay wheel"
         teeth = 57
+        bore-shape = { form = "hexagon", across = 5 }
+        crossings = { arms = 3, arm-width = 4, hub-width = 3, rim-width = 3, corner-radius = 0 }
+        mark-tooth = 5
         [[meshes]]
         name = "first mesh"
         gears = ["day wheel", "first lay wheel"]

@@ -87,6 +87,7 @@ public sealed class ProfileTests : IDisposable
         Assert.Equal((null, null, 0.001, 0.15), Bounds(limits.UndercutDepth));
         Assert.Equal((0.5, 1.0, null, null), Bounds(limits.Wall));
         Assert.Equal((0.3, 0.5, null, null), Bounds(limits.HoleDiameter));
+        Assert.Equal((0.5, 1.5, null, null), Bounds(limits.ArmWidth));
         Assert.Equal((0.1, 0.3, null, null), Bounds(limits.ScrewRoom));
         Assert.Equal((null, null, 0.02, 0.2), Bounds(limits.DistanceDisagreement));
         Assert.Equal((null, null, 0.04, null), Bounds(limits.BacklashMiss));

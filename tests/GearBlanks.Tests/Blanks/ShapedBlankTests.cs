@@ -139,8 +139,8 @@ public sealed class ShapedBlankTests
             With(new HexagonBore(24), Six with { HubDiameter = 30 + Advice.Number(advice, "greater by #") }, null));
         Becomes(With(new RoundBore(6), Six, new ScrewCircle(6, 50, 3, null, 0.2)), "screw hole and window", advice =>
             With(new RoundBore(6), Six, new ScrewCircle(6, 50, 3 - Advice.Number(advice, "smaller by #"), null, 0.2)));
-        Becomes(With(new KeywayBore(12, 4, 1.8), null, new ScrewCircle(5, 20, 1.8, null, 0.6)), "bore and screw hole", advice =>
-            With(new KeywayBore(12, 4, 1.8), null, new ScrewCircle(5, 20, 1.8 - Advice.Number(advice, "smaller by #"), null, 0.6)));
+        Becomes(With(new KeywayBore(12, 4, 1.8), null, new ScrewCircle(5, 20, 1.8, null, 0)), "bore and screw hole", advice =>
+            With(new KeywayBore(12, 4, 1.8), null, new ScrewCircle(5, 20, 1.8 - Advice.Number(advice, "smaller by #"), null, 0)));
         Becomes(With(new FlattedBore(75, 1, 70), null, null), "bore and root circle", advice =>
             With(new FlattedBore(75 - Advice.Number(advice, "smaller by #"), 1, 70), null, null));
     }

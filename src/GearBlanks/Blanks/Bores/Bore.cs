@@ -9,7 +9,7 @@ public abstract record Bore
     private protected Bore(double cornerRadius, double angle)
     {
         Refusals.RequireNotNegative("The bore's corner radius", cornerRadius);
-        CornerRadius = cornerRadius;
+        CornerRadius = Refusals.Corner(cornerRadius);
         Angle = angle;
     }
 

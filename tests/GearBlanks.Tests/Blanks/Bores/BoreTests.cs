@@ -54,7 +54,7 @@ public sealed class BoreTests
                 (double b, double t2) = (width * diameter, depth * diameter);
                 double radius = corner * Math.Min(b / 2, t2);
                 var bore = new KeywayBore(diameter, b, t2, radius, angle);
-                Geometry slot = Opened(Box(-diameter, -b / 2, (diameter / 2) + t2, b / 2), radius);
+                Geometry slot = Shapes.Opened(Box(-diameter, -b / 2, (diameter / 2) + t2, b / 2), radius);
                 Geometry expected = Shapes.Disc(diameter / 2).Union(slot.Intersection(Box(0, -b, 2 * diameter, b)));
                 Polygon cut = Shapes.Polygon(bore.Outline());
                 Assert.True(cut.IsValid);
@@ -137,20 +137,17 @@ public sealed class BoreTests
     [InlineData(3)]
     public void There_are_one_flat_or_two(int flats) => Assert.Throws<ArgumentOutOfRangeException>(() => new FlattedBore(3, flats, 2));
 
-    // Rounding every inner corner by a radius is what opening by a disc of that radius does.
     private static void Same(Geometry sharp, Bore bore)
     {
         Outline outline = bore.Outline();
         Polygon cut = Shapes.Polygon(outline);
         Assert.True(cut.IsValid);
         Assert.True(Shapes.IsCounterClockwise(outline));
-        Assert.Equal(0, cut.SymmetricDifference(Opened(sharp, bore.CornerRadius)).Area / cut.Area, Tolerance);
+        Assert.Equal(0, cut.SymmetricDifference(Shapes.Opened(sharp, bore.CornerRadius)).Area / cut.Area, Tolerance);
         Assert.Equal(cut.Coordinates.Max(corner => Math.Sqrt((corner.X * corner.X) + (corner.Y * corner.Y))), bore.OuterRadius, 1e-4 * bore.OuterRadius);
     }
 
     private static bool Near(Point one, Point other) => one.DistanceTo(other) < 1e-9;
-
-    private static Geometry Opened(Geometry shape, double radius) => radius == 0 ? shape : shape.Buffer(-radius, 200).Buffer(radius, 200);
 
     private static Geometry Box(double left, double bottom, double right, double top) => Factory.ToGeometry(new Envelope(left, right, bottom, top));
 
