@@ -1,4 +1,5 @@
 using GearBlanks.Blanks;
+using GearBlanks.Blanks.Bores;
 using GearBlanks.Curves;
 using GearBlanks.Curves.Fitting;
 using GearBlanks.Cutting;
@@ -63,14 +64,14 @@ public sealed class CutPartTests
     public void Sizes_are_predicted_as_the_beam_leaves_them(int teeth, double module, double shift, double kerf, bool compensated)
     {
         var gear = ExternalGear.Create(new GearData(teeth, module, TestRacks.A, shift));
-        var blank = new Blank("wheel", gear, 2, 4, null, [], false, false, "");
+        var blank = new Blank("wheel", gear, 2, new Cutouts { Bore = new RoundBore(4) }, []);
         Part part = PartBuilder.Build(blank);
         var width = Kerf.Of(kerf);
         CutSizes sizes = compensated ? CutSizes.Compensated(blank, Compensation.Of(part, width), width) : CutSizes.Uncompensated(blank, width);
         Geometry cut = compensated ? Cut(gear.Outline(), kerf, 1e-4) : SampledOutline.Grown(SampledOutline.Polygon(gear.Outline()), -kerf / 2);
         double[] radii = [.. cut.Coordinates.Select(point => Math.Sqrt((point.X * point.X) + (point.Y * point.Y)))];
-        Assert.Equal(2 * radii.Max(), sizes.TipDiameter.Greatest, 5e-4);
-        Assert.Equal(2 * radii.Min(), sizes.RootDiameter!.Value.Least, 5e-4);
+        Assert.Equal(2 * radii.Max(), sizes.Tip.Greatest, 5e-4);
+        Assert.Equal(2 * radii.Min(), sizes.Root!.Value.Least, 5e-4);
         Assert.Equal(ThicknessAt(cut, gear.ReferenceRadius), sizes.ToothThickness!.Value.Least, 5e-4);
         Assert.Equal(compensated ? 4 : 4 + kerf, sizes.Bore!.Value.Least, 1e-12);
     }
@@ -79,10 +80,10 @@ public sealed class CutPartTests
     public void Roots_that_the_beam_does_not_reach_are_predicted()
     {
         var gear = ExternalGear.Create(new GearData(20, 1, TestRacks.A));
-        var blank = new Blank("wheel", gear, 2, null, null, [], false, false, "");
+        var blank = new Blank("wheel", gear, 2, Cutouts.None, []);
         var kerf = Kerf.Of(1.5);
         Part part = Compensation.Of(PartBuilder.Build(blank), kerf);
-        double root = CutSizes.Compensated(blank, part, kerf).RootDiameter!.Value.Greatest;
+        double root = CutSizes.Compensated(blank, part, kerf).Root!.Value.Greatest;
         double cut = 2 * Cut(gear.Outline(), 1.5, 1e-4).Coordinates.Min(point => Math.Sqrt((point.X * point.X) + (point.Y * point.Y)));
         Assert.True(root > (2 * gear.RootRadius) + 0.05);
         Assert.Equal(cut, root, 5e-4);
