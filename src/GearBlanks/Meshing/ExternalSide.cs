@@ -11,6 +11,9 @@ internal sealed class ExternalSide : ToothSide
     // Radians of the fillet's parameter: the room is least at the foot, so that its square is all that is lost.
     private const double FootAccuracy = 1e-10;
 
+    // A corner that crosses the form circle is on it but for rounding: there the fillet answers, as it does just below.
+    private const double Rounding = 1e-12;
+
     // A guard against a hang only: halving alone takes under forty steps.
     private const int MaxSteps = 100;
 
@@ -21,6 +24,7 @@ internal sealed class ExternalSide : ToothSide
     private readonly double _height;
     private readonly double _round;
     private readonly double _end;
+    private readonly double _form;
     private double _foot;
 
     public ExternalSide(ExternalGear gear, double workingRadius)
@@ -32,6 +36,7 @@ internal sealed class ExternalSide : ToothSide
         _height = gear.Fillet.CentreHeight;
         _round = gear.Fillet.TipRadius;
         _end = gear.Fillet.EndNormal;
+        _form = gear.FormRadius * (1 + Rounding);
     }
 
     /// <inheritdoc/>
@@ -40,7 +45,7 @@ internal sealed class ExternalSide : ToothSide
     {
         double radius = corner.Radius;
         double angle = Math.Atan2(corner.Y, corner.X) - corner.Turn + _sideAtPitchPoint;
-        return radius >= _gear.FormRadius
+        return radius > _form
             ? (-_gear.HalfAngleAt(radius) - angle) * _gear.BaseRadius
             : RoomAtFillet(radius, angle - _gapMiddle);
     }
