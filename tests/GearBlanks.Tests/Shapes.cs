@@ -22,13 +22,13 @@ internal static class Shapes
 
     public static LineString Line(ArcPath strokes) => Factory.CreateLineString([.. strokes.Vertices.Select(vertex => new Coordinate(vertex.Point.X, vertex.Point.Y))]);
 
-    public static Geometry Disc(double radius, double x = 0, double y = 0) => Factory.CreatePoint(new Coordinate(x, y)).Buffer(radius, 2000);
+    public static Geometry Disc(double radius, double x = 0, double y = 0) => Factory.CreatePoint(new Coordinate(x, y)).Buffer(radius, 500);
 
     /// <summary>Every inner corner rounded by a radius: opened by a disc of that radius.</summary>
     public static Geometry Opened(Geometry shape, double radius)
     {
         // The library simplifies what it widens by a hundredth of the distance unless told otherwise.
-        var fine = new BufferParameters(200) { SimplifyFactor = 1e-5 };
+        var fine = new BufferParameters(60) { SimplifyFactor = 1e-5 };
         return radius < 1e-6 ? shape : BufferOp.Buffer(BufferOp.Buffer(shape, -radius, fine), radius, fine);
     }
 

@@ -5,6 +5,7 @@ using GearBlanks.Curves;
 using GearBlanks.Findings;
 using GearBlanks.Teeth;
 using NetTopologySuite.Geometries;
+using NetTopologySuite.Operation.Distance;
 
 namespace GearBlanks.Tests.Blanks;
 
@@ -13,6 +14,9 @@ public sealed class ShapedBlankTests
 {
     // Root diameter 80 - 2.5 = 77.5.
     private static readonly ExternalGear Gear = ExternalGear.Create(new GearData(80, 1, TestRacks.A));
+
+    // A chord of 1/4000 of a whole turn at radius 10, or of 120 degrees at 38, lies within 4e-6 of it.
+    private const int Pieces = 4000;
 
     private static readonly Crossings Six = new(6, 30, 5, 6, 6, 1.5, 0.2);
 
@@ -53,8 +57,8 @@ public sealed class ShapedBlankTests
                 {
                     Blank blank = new("wheel", Gear, 2, cutouts, []);
                     (double wall, double arm) = Least(blank);
-                    Assert.Equal(wall, blank.LeastWall()!.Value.Width, 2e-4);
-                    Assert.Equal(arm, blank.LeastArm()!.Value, 2e-4);
+                    Assert.Equal(wall, blank.LeastWall()!.Value.Width, 5e-6);
+                    Assert.Equal(arm, blank.LeastArm()!.Value, 5e-6);
                     made++;
                 }
                 catch (GearGeometryException e) when (e.ShapeCase == "holes-cross")
@@ -68,8 +72,8 @@ public sealed class ShapedBlankTests
                     // The crossings themselves do not exist: that has tests of its own.
                 }
             },
-            iter: 300, threads: 1);
-        Assert.True(made > 10 && refused > 10, $"Too few of the blanks tried mean anything: {made} made, {refused} refused.");
+            iter: 50, threads: 1);
+        Assert.True(made > 3 && refused > 5, $"Too few of the blanks tried mean anything: {made} made, {refused} refused.");
     }
 
     [Theory]
@@ -173,14 +177,15 @@ public sealed class ShapedBlankTests
     private static (double Wall, double Arm) Least(Blank blank)
     {
         (string Name, Outline Outline)[] holes = [.. blank.NamedHoles()];
-        LineString[] lines = [.. holes.Select(hole => (LineString)Shapes.Ring(hole.Outline))];
+        LinearRing[] lines = [.. holes.Select(hole => Shapes.Ring(hole.Outline, Pieces))];
+        IndexedFacetDistance[] from = [.. lines.Select(line => new IndexedFacetDistance(line))];
         (double wall, double arm) = (double.PositiveInfinity, double.PositiveInfinity);
         for (int i = 0; i < holes.Length; i++)
         {
             wall = Math.Min(wall, Gear.RootRadius - lines[i].Coordinates.Max(corner => Math.Sqrt((corner.X * corner.X) + (corner.Y * corner.Y))));
             for (int j = i + 1; j < holes.Length; j++)
             {
-                double distance = lines[i].Distance(lines[j]);
+                double distance = from[i].Distance(lines[j]);
                 bool isArm = (holes[i].Name, holes[j].Name) == ("window", "window");
                 (wall, arm) = isArm ? (wall, Math.Min(arm, distance)) : (Math.Min(wall, distance), arm);
             }
@@ -197,8 +202,8 @@ public sealed class ShapedBlankTests
             .. cutouts.Screws!.Holes().Concat(cutouts.Holes).Select(circle => Shapes.Polygon(Outline.Of(circle))),
             .. cutouts.Crossings!.Windows(Gear.RootRadius).Select(window => Shapes.Polygon(window)),
         ];
-        Geometry face = Shapes.Disc(Gear.RootRadius - 1e-4);
+        Geometry face = Shapes.Disc(Gear.RootRadius - 1e-3);
         return shapes.Any(shape => !face.Contains(shape))
-            || shapes.SelectMany((one, i) => shapes.Skip(i + 1).Select(other => one.Distance(other) < 1e-4)).Any(touch => touch);
+            || shapes.SelectMany((one, i) => shapes.Skip(i + 1).Select(other => one.Intersects(other) || IndexedFacetDistance.Distance(one, other) < 1e-3)).Any(touch => touch);
     }
 }

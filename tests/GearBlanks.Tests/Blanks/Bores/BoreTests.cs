@@ -33,7 +33,7 @@ public sealed class BoreTests
             Geometry slab = Box(left, -diameter, flats == 1 ? across - (diameter / 2) : across / 2, diameter);
             Same(Turned(Shapes.Disc(diameter / 2).Intersection(slab), angle), bore);
         },
-        iter: 60, threads: 1);
+        iter: 30, threads: 1);
 
     [Fact]
     public void A_hexagon_has_its_width_across_flats() => Gen.Select(Gen.Double[1, 20], Gen.Double[0, 0.95], Gen.Double[-7, 7]).Sample(
@@ -43,7 +43,7 @@ public sealed class BoreTests
             Geometry hexagon = slab.Intersection(Turned(slab, Math.PI / 3)).Intersection(Turned(slab, 2 * Math.PI / 3));
             Same(Turned(hexagon, angle), new HexagonBore(across, corner * across / 2, angle));
         },
-        iter: 60, threads: 1);
+        iter: 30, threads: 1);
 
     // Opening would round the sharp edges where the sides leave the round too, so only the slot is opened: its mouth lies inside the round.
     [Fact]
@@ -64,7 +64,7 @@ public sealed class BoreTests
                 Assert.Equal(diameter + t2, bore.Across);
                 Assert.Equal(bore.Outline().Curves().Select(curve => curve.StartPoint), KeywayBore.OfAcross(diameter, b, bore.Across, radius, angle).Outline().Curves().Select(curve => curve.StartPoint), Near);
             },
-            iter: 60, threads: 1);
+            iter: 30, threads: 1);
 
     // DIN 6885-1:1968, shaft 12 to 17: key 5 x 5, hub depth t2 = 2.3; from memory.
     [Fact]
