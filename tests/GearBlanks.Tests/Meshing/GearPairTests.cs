@@ -23,7 +23,7 @@ public sealed class GearPairTests
             Assert.Equal(0, GearPair.At(pair.First, pair.Second, closed).CircumferentialBacklash, 1e-9);
             Assert.Equal(pair.CentreDistance - closed, pair.RadialBacklash!.Value, 1e-12);
         },
-        iter: Count.Gears / 8);
+        iter: Count.Of(2500));
 
     [Fact]
     public void Exchanged_gears_exchange_their_figures() => RandomPairs.LongTipped.Sample(
@@ -37,7 +37,7 @@ public sealed class GearPairTests
             Assert.Equal(pair.FirstFilletClearance, other.SecondFilletClearance);
             Assert.Equal(pair.FirstWorkingRadius, other.SecondWorkingRadius, 1e-11);
         },
-        iter: 300);
+        iter: Count.Of(300));
 
     [Fact]
     public void Backlash_is_how_far_the_real_outlines_can_be_turned() => RandomPairs.Sound.Sample(
@@ -49,7 +49,7 @@ public sealed class GearPairTests
             Assert.Equal(pair.SecondAngularBacklash!.Value * pair.SecondWorkingRadius, pair.CircumferentialBacklash, 1e-12);
             Assert.Equal(free * pair.SecondWorkingRadius, pair.CircumferentialBacklash, 0.001);
         },
-        iter: 60);
+        iter: Count.Of(60));
 
     [Fact]
     public void Fillet_clearance_is_the_tip_corners_least_distance_from_the_real_outline()
@@ -172,7 +172,7 @@ public sealed class GearPairTests
                     Assert.Equal("backlash-out-of-reach", e.ShapeCase);
                 }
             },
-            iter: Count.Gears / 8);
+            iter: Count.Of(2500));
 
     private static void Refused(string name, Func<object?> act) => Assert.Equal(name, Assert.Throws<GearGeometryException>(act).ShapeCase);
 

@@ -1,5 +1,6 @@
 using CsCheck;
 using GearBlanks.Meshing;
+using GearBlanks.Tests.Properties;
 
 namespace GearBlanks.Tests.Meshing;
 
@@ -19,7 +20,7 @@ public sealed class InterferenceTests
             working = Math.Min(pair.Ring.FormRadius, Math.Max(pair.SecondWorkingRadius, (pair.Ring.FormRadius + pair.Ring.TipRadius) / 2));
             Same(pair.SecondFilletClearance, rolling.AtOther(working, Steps).Below, rolling.AtOther(pair.Ring.FormRadius, Steps).Below, pair);
         },
-        iter: 60);
+        iter: Count.Of(60));
 
     [Fact]
     public void Fillet_clearance_over_a_rack_is_what_polygons_show() => RandomOtherPairs.Bars
@@ -32,7 +33,7 @@ public sealed class InterferenceTests
             working = Math.Max(pair.Rack.FormHeight, pair.CentreDistance - pair.FirstWorkingRadius);
             Same(pair.SecondFilletClearance, rolling.AtOther(working, Steps).Below, rolling.AtOther(pair.Rack.FormHeight, Steps).Below, pair);
         },
-        iter: 60);
+        iter: Count.Of(60));
 
     [Fact]
     public void A_pinion_runs_in_a_ring_where_nothing_is_said_to_interfere_and_only_there()
@@ -75,7 +76,7 @@ public sealed class InterferenceTests
     [Fact]
     public void Involute_interference_digs_in_or_finds_an_undercut() => RandomOtherPairs.Rings.Where(pair => pair.InvoluteClearance < -0.02 * pair.Ring.Module).Sample(
         pair => Assert.True(pair.FirstFilletClearance < 0 || pair.Pinion.Undercut is not null, Told(pair)),
-        iter: 300);
+        iter: Count.Of(300));
 
     [Fact]
     public void A_pinion_can_be_moved_in_where_nothing_is_said_to_be_trimmed_and_only_there()

@@ -1,6 +1,7 @@
 using CsCheck;
 using GearBlanks.Meshing;
 using GearBlanks.Teeth;
+using GearBlanks.Tests.Properties;
 
 namespace GearBlanks.Tests.Meshing;
 
@@ -25,7 +26,7 @@ public sealed class OtherPairTests
             Assert.Equal(pair is RingPair ? closed - pair.CentreDistance : pair.CentreDistance - closed, pair.RadialBacklash!.Value, 1e-12);
             Assert.True(pair.RadialBacklash > 0 && pair.CircumferentialBacklash > 0);
         },
-        iter: 3000);
+        iter: Count.Of(3000));
 
     [Fact]
     public void Exchanged_ones_exchange_their_figures() => Any.Sample(
@@ -45,7 +46,7 @@ public sealed class OtherPairTests
                 Assert.Equal((one.InvoluteClearance, one.TrochoidClearance, one.TrimmingClearance), (two.InvoluteClearance, two.TrochoidClearance, two.TrimmingClearance));
             }
         },
-        iter: 500);
+        iter: Count.Of(500));
 
     // The gap of the ring at the working circle, less the pinion's tooth there.
     [Fact]
@@ -62,7 +63,7 @@ public sealed class OtherPairTests
             Assert.Equal(pair.Pinion.BaseRadius, pair.FirstWorkingRadius * Math.Cos(pair.WorkingPressureAngle), 1e-9);
             Assert.Equal(pair.Ring.BaseRadius, pair.SecondWorkingRadius * Math.Cos(pair.WorkingPressureAngle), 1e-9);
         },
-        iter: 1000);
+        iter: Count.Of(1000));
 
     [Fact]
     public void Backlash_over_a_rack_is_the_gap_less_the_tooth() => RandomOtherPairs.Bars.Sample(
@@ -79,7 +80,7 @@ public sealed class OtherPairTests
             Assert.Equal(pair.CentreDistance - pair.Gear.TipRadius - pair.Rack.RootHeight, pair.FirstTipClearance, 1e-12);
             Assert.Equal(pair.CentreDistance - pair.Gear.RootRadius - pair.Rack.TipHeight, pair.SecondTipClearance, 1e-12);
         },
-        iter: 1000);
+        iter: Count.Of(1000));
 
     // Turns the gear by small steps: its flank touches the other's where the line of action, at the base circle's distance from the centre, crosses both.
     [Fact]
@@ -119,7 +120,7 @@ public sealed class OtherPairTests
                 return fromRing >= ring.TipRadius && fromRing <= ring.FormRadius;
             }
         },
-        iter: 100);
+        iter: Count.Of(100));
 
     [Fact]
     public void Impossible_pairs_are_refused_by_name()
@@ -204,7 +205,7 @@ public sealed class OtherPairTests
             Assert.All(figures, figure => Assert.True(double.IsFinite(figure)));
             Assert.True(moved.ContactRatio >= 0);
         },
-        iter: 2000);
+        iter: Count.Of(2000));
 
     private static GearGeometryException Refused(string name, Func<object?> act)
     {

@@ -1,6 +1,7 @@
 using CsCheck;
 using GearBlanks.Meshing;
 using GearBlanks.Teeth;
+using GearBlanks.Tests.Properties;
 
 namespace GearBlanks.Tests.Meshing;
 
@@ -27,7 +28,7 @@ public sealed class ThicknessTests
                 Assert.Equal(wanted * m, thinned.CircumferentialBacklash, 1e-9);
             }
         },
-        iter: 2000);
+        iter: Count.Of(2000));
 
     [Fact]
     public void Where_nothing_meshes_nothing_is_thinned()
@@ -61,7 +62,7 @@ public sealed class ThicknessTests
                 Assert.Equal(clearance, ruled.SecondTipClearance, 1e-10);
             }
         },
-        iter: 1000);
+        iter: Count.Of(1000));
 
     [Fact]
     public void Tips_by_the_rule_need_a_pair()

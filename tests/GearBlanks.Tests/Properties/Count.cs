@@ -11,4 +11,7 @@ internal static class Count
     public static int Gears { get; } = Environment.GetEnvironmentVariable(Variable) is { Length: > 0 } asked
         ? int.Parse(asked, CultureInfo.InvariantCulture)
         : Usual;
+
+    /// <summary>As many fewer or more of something that costs more.</summary>
+    public static int Of(int usual) => Math.Max(1, (int)((long)usual * Gears / Usual));
 }

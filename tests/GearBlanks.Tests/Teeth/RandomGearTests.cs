@@ -1,13 +1,12 @@
 using CsCheck;
 using GearBlanks.Curves;
+using GearBlanks.Tests.Properties;
 
 namespace GearBlanks.Tests.Teeth;
 
 /// <summary>How the curves of a tooth meet and what is told of its neck and undercut, on random gears; their outlines are tried in Properties.</summary>
 public sealed class RandomGearTests
 {
-    private const int Gears = 4000;
-
     [Fact]
     public void Curves_meet_tangentially_except_at_tip_and_undercut() => RandomGears.Legal.Sample(
         gear =>
@@ -30,7 +29,7 @@ public sealed class RandomGearTests
 
             Assert.Equal(0, gear.Fillet.EndPoint.DistanceTo(gear.Flank.StartPoint), 1e-11 * (1 + gear.TipRadius));
         },
-        iter: Gears);
+        iter: Count.Of(4000));
 
     [Fact]
     public void The_neck_is_the_least_thickness_below_the_form_circle() => RandomGears.Legal.Sample(
@@ -44,7 +43,7 @@ public sealed class RandomGearTests
             Assert.Equal(atNarrowest, gear.NeckThickness, 0.003 * gear.Module);
             Assert.InRange(gear.NeckThickness, least - (1e-9 * gear.Module), double.PositiveInfinity);
         },
-        iter: 500);
+        iter: Count.Of(500));
 
     [Fact]
     public void Undercut_depth_is_what_the_fillet_takes_off_the_involutes_foot() => RandomGears.Legal.Where(gear => gear.Undercut is not null).Sample(
@@ -63,7 +62,7 @@ public sealed class RandomGearTests
             double depth = (whole.PointAt(low).Angle - foot.Angle) * gear.BaseRadius;
             Assert.Equal(Math.Max(0, depth), gear.Undercut!.Depth, 1e-9 * gear.BaseRadius);
         },
-        iter: 1000);
+        iter: Count.Of(1000));
 
     private static IEnumerable<Point> Along(Curve curve, int steps) =>
         Enumerable.Range(0, steps + 1).Select(i => curve.PointAt(curve.Start + ((curve.End - curve.Start) * i / steps)));

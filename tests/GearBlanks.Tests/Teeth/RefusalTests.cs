@@ -121,7 +121,7 @@ public sealed partial class RefusalTests
                 Follow(e, data);
             }
         },
-        iter: Count.Gears / 4);
+        iter: Count.Of(5000));
 
     // Where the advice names a value, that value must work, and no nearer shift on the same grid may.
     private static void Follow(GearGeometryException e, GearData data)

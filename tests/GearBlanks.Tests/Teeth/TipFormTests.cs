@@ -2,14 +2,13 @@ using CsCheck;
 using GearBlanks.Curves;
 using GearBlanks.Curves.Fitting;
 using GearBlanks.Teeth;
+using GearBlanks.Tests.Properties;
 
 namespace GearBlanks.Tests.Teeth;
 
 /// <summary>Round, chamfer and relief on external gears and rings.</summary>
 public sealed class TipFormTests
 {
-    private const int Gears = 3000;
-
     private static readonly GearData External = new(20, 2, TestRacks.A);
     private static readonly RingData Ring = new(60, 2, TestRacks.A, 140);
 
@@ -35,7 +34,7 @@ public sealed class TipFormTests
             ArcPath path = OutlineFit.Fit(outline, 0.001 * gear.Module);
             Assert.All(path.Vertices, v => Assert.True(double.IsFinite(v.Point.X + v.Point.Y + v.Bulge)));
         },
-        iter: Gears);
+        iter: Count.Of(3000));
 
     [Fact]
     public void A_round_touches_flank_and_tip_circle_and_no_curve_turns_into_the_tooth() => RandomTips.Gears.Sample(
@@ -67,7 +66,7 @@ public sealed class TipFormTests
 
             Assert.Equal(gear.TipThickness, -2 * rising[^1].EndPoint.Angle * gear.TipRadius, 1e-11 * gear.TipRadius);
         },
-        iter: Gears);
+        iter: Count.Of(3000));
 
     [Fact]
     public void The_relief_starts_at_nothing_and_recedes_by_its_amount_at_the_tip() =>
