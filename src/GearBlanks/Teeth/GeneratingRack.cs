@@ -6,6 +6,9 @@ internal readonly record struct GeneratingRack
     // In modules: a tip narrower than this is a full round, whose radius is then the widest, so that everything meets exactly.
     private const double FullRoundBelow = 1e-9;
 
+    // In modules: a smaller round is a sharp corner.
+    private const double LeastRound = 1e-9;
+
     public GeneratingRack(ToothData data)
     {
         double m = data.Module;
@@ -14,7 +17,7 @@ internal readonly record struct GeneratingRack
         (double sine, double cosine) = Math.SinCos(alpha);
         double halfTip = (Math.PI / 4 * m) - (dedendum * sine / cosine);
         double takenByRound = (1 - sine) / cosine;
-        TipRound = data.Rack.FilletRadius * m;
+        TipRound = data.Rack.FilletRadius < LeastRound ? 0 : data.Rack.FilletRadius * m;
         RequireTip(data, dedendum, halfTip, takenByRound);
         double halfLand = halfTip - (TipRound * takenByRound);
         (TipRound, CentreOffset) = halfLand < FullRoundBelow * m ? (halfTip / takenByRound, 0) : (TipRound, halfLand);

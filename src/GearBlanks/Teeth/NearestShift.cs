@@ -9,39 +9,43 @@ internal static class NearestShift
     /// <param name="asked">The profile shift that does not work.</param>
     /// <param name="isPointed">Whether the teeth are pointed with another; throws where they cannot exist.</param>
     public static string? Advice(double asked, Func<double, bool> isPointed) =>
-        (Find(asked, x => !isPointed(x)) ?? Find(asked, x => isPointed(x) || true)) is { } shift
+        Find(asked, isPointed) is { } shift
             ? FormattableString.Invariant($"the nearest profile shift that works is {shift:+0.00;-0.00;0.00}")
             : null;
 
-    private static double? Find(double asked, Predicate<double> suits)
+    private static double? Find(double asked, Func<double, bool> isPointed)
     {
+        double? pointed = null;
         for (int i = 1; i <= (GearRanges.GreatestShift - GearRanges.LeastShift) / Step; i++)
         {
             foreach (double x in (double[])[Nearby(asked, i), Nearby(asked, -i)])
             {
-                if (x is >= GearRanges.LeastShift and <= GearRanges.GreatestShift && Suits(suits, x))
+                bool? answer = x is >= GearRanges.LeastShift and <= GearRanges.GreatestShift ? Try(isPointed, x) : null;
+                if (answer == false)
                 {
                     return x;
                 }
+
+                pointed ??= answer is null ? null : x;
             }
         }
 
-        return null;
+        return pointed;
     }
 
     // On the grid of hundredths, so that the advice can be typed in and works.
     private static double Nearby(double asked, int steps) =>
         Math.Round((steps > 0 ? Math.Floor(asked / Step) : Math.Ceiling(asked / Step)) + steps) / 100;
 
-    private static bool Suits(Predicate<double> suits, double shift)
+    private static bool? Try(Func<double, bool> isPointed, double shift)
     {
         try
         {
-            return suits(shift);
+            return isPointed(shift);
         }
         catch (GearGeometryException)
         {
-            return false;
+            return null;
         }
     }
 }

@@ -3,9 +3,12 @@ namespace GearBlanks.Teeth;
 /// <summary>For a number that does not work: the nearest in an interval that does, on the coarsest decimal grid that holds one.</summary>
 internal static class NearestWorking
 {
-    private const int Samples = 100;
+    private const int Samples = 50;
     private const int Halvings = 60;
     private const int MostDecimals = 6;
+
+    // Finer than the finest grid.
+    private const double Fine = 1e-8;
 
     /// <summary>The number; null where none of the samples works.</summary>
     /// <param name="works">Whether a number does.</param>
@@ -24,7 +27,7 @@ internal static class NearestWorking
 
         double good = working.MinBy(value => Math.Abs(value - asked));
         double bad = Math.Abs(asked - good) <= Math.Abs(step) ? asked : good + (Math.Sign(asked - good) * Math.Abs(step));
-        for (int i = 0; i < Halvings; i++)
+        for (int i = 0; i < Halvings && Math.Abs(good - bad) > Fine; i++)
         {
             double middle = (good + bad) / 2;
             (good, bad) = works(middle) ? (middle, bad) : (good, middle);

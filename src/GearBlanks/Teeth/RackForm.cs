@@ -95,7 +95,7 @@ internal sealed record RackForm
             throw new GearGeometryException(
                 "no-flank", "No straight flank is left between the fillet and the tip of the rack; height of the tip over the reference line, mm",
                 TipHeight, FormHeight,
-                FormattableString.Invariant($"use a tip height of at least {(Math.Floor(FormHeight * 1000) + 1) / 1000:0.###} mm"));
+                FormattableString.Invariant($"use a tip height of at least {(Math.Floor((FormHeight * 1000) + 0.001) + 1) / 1000:0.###} mm"));
         }
     }
 
@@ -113,7 +113,7 @@ internal sealed record RackForm
         {
             throw new GearGeometryException(
                 "no-back", "The gaps reach the back of the rack; distance of the back from the reference line, mm", _data.BackHeight, -RootHeight,
-                FormattableString.Invariant($"use a distance of at least {(Math.Floor(-RootHeight * 1000) + 1) / 1000:0.###} mm"));
+                FormattableString.Invariant($"use a distance of at least {(Math.Floor((-RootHeight * 1000) + 0.001) + 1) / 1000:0.###} mm"));
         }
     }
 }

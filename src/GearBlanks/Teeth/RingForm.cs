@@ -1,4 +1,5 @@
 using GearBlanks.Curves;
+using MathNet.Numerics.RootFinding;
 
 namespace GearBlanks.Teeth;
 
@@ -7,6 +8,12 @@ internal sealed record RingForm
 {
     // In radians: a root land that is nothing but rounding is none.
     private const double LeastRoot = 1e-12;
+
+    // In modules: a smaller root round is a sharp corner, a narrower gap none.
+    private const double LeastLength = 1e-9;
+
+    // A guard against a hang only.
+    private const int MaxSteps = 200;
 
     private readonly RingData _data;
 
@@ -50,8 +57,9 @@ internal sealed record RingForm
     public static double NominalTip(RingData data) =>
         (data.TipDiameter / 2) ?? ((data.ReferenceDiameter / 2) - ((data.Rack.Addendum + data.ProfileShift) * data.Module));
 
-    /// <summary>Radius of the root round asked for, mm.</summary>
-    public static double Fillet(RingData data) => data.RootFilletRadius ?? (data.Rack.FilletRadius * data.Module);
+    /// <summary>Radius of the root round asked for, mm; 0 where it is nothing but rounding.</summary>
+    public static double Fillet(RingData data) =>
+        (data.RootFilletRadius ?? (data.Rack.FilletRadius * data.Module)) is var round && round < LeastLength * data.Module ? 0 : round;
 
     /// <summary>The tooth, whatever rim is around it.</summary>
     /// <exception cref="GearGeometryException">No such tooth exists; most cases come without advice.</exception>
@@ -74,7 +82,7 @@ internal sealed record RingForm
         {
             throw new GearGeometryException(
                 "rim-inside-root", "The rim's outer diameter leaves nothing outside the root circle; rim diameter, mm", _data.RimDiameter, 2 * RootRadius,
-                FormattableString.Invariant($"use a rim diameter of at least {(Math.Floor(2000 * RootRadius) + 1) / 1000:0.###} mm"));
+                FormattableString.Invariant($"use a rim diameter of at least {(Math.Floor((2000 * RootRadius) + 0.001) + 1) / 1000:0.###} mm"));
         }
     }
 
@@ -100,15 +108,10 @@ internal sealed record RingForm
         double pointed = HalfToothAtBase < 0 ? BaseRadius / Math.Cos(InvoluteFunction.Inverse(-HalfToothAtBase)) : 0;
         TipRadius = Math.Max(NominalTipRadius, pointed);
         double atRoot = HalfGapAtBase - InvoluteFunction.Inv(Math.Acos(BaseRadius / RootRadius));
-        if (atRoot <= 0 || TipRadius >= RootRadius)
+        if (atRoot * RootRadius <= LeastLength * _data.Module)
         {
             throw new GearGeometryException(
-                atRoot <= 0 ? "no-root" : "no-tooth",
-                atRoot <= 0
-                    ? "The ring's flanks meet before they reach the root circle; width of the gap there, mm"
-                    : "Nothing is left of the ring's teeth; thickness on the reference circle, mm",
-                atRoot <= 0 ? 2 * RootRadius * atRoot : _data.ToothThickness, 0,
-                null);
+                "no-root", "The ring's flanks meet before they reach the root circle; width of the gap there, mm", 2 * RootRadius * atRoot, 0, null);
         }
     }
 
@@ -132,8 +135,8 @@ internal sealed record RingForm
     private double WidestRound()
     {
         double most = RootRadius - BaseRadius;
-        double HalfAngle(double round) => RoundedCorner.Of(BaseRadius, HalfGapAtBase, RootRadius, round).CentreHalfAngle;
-        return HalfAngle(most) >= 0 ? most : MathNet.Numerics.RootFinding.Brent.FindRoot(HalfAngle, 0, most, 1e-13 * most, 200);
+        double HalfAngle(double share) => RoundedCorner.Of(BaseRadius, HalfGapAtBase, RootRadius, share * most).CentreHalfAngle;
+        return HalfAngle(1) >= 0 ? most : most * Brent.FindRoot(HalfAngle, 0, 1, 1e-15, MaxSteps);
     }
 
     private void RequireFlank()

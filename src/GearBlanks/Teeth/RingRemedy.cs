@@ -11,7 +11,7 @@ internal static class RingRemedy
             "root-round-too-wide" => [SmallerFillet(data)],
             "no-flank" => [OtherTip(data), SmallerFillet(data)],
             "tip-inside-base" or "tip-below-root" => [OtherTip(data), OtherShift(data)],
-            _ => [OtherShift(data)],
+            _ => [SmallerDedendum(data), OtherShift(data)],
         };
         string remedy = string.Join(", or ", ways.Where(way => way is not null));
         return new GearGeometryException(refusal.ShapeCase, refusal.What, refusal.Value, refusal.Limit, remedy.Length == 0 ? null : remedy);
@@ -29,6 +29,11 @@ internal static class RingRemedy
         NearestWorking.Of(round => Exists(data with { RootFilletRadius = round }), RingForm.Fillet(data), 0, RingForm.Fillet(data)) is { } most
             ? FormattableString.Invariant($"use a root fillet radius of at most {most:0.######} mm")
             : Exists(data with { RootFilletRadius = 0 }) ? "use a root fillet radius of 0 mm" : null;
+
+    private static string? SmallerDedendum(RingData data) =>
+        NearestWorking.Of(dedendum => Exists(data with { Rack = data.Rack with { Dedendum = dedendum } }), data.Rack.Dedendum, 0.1, data.Rack.Dedendum) is { } most
+            ? FormattableString.Invariant($"use a rack with a dedendum of at most {most:0.######} modules")
+            : null;
 
     private static string? OtherShift(RingData data) => NearestShift.Advice(data.ProfileShift, x =>
     {

@@ -34,15 +34,15 @@ internal readonly record struct ToothFlank(double BaseRadius, double HalfAtBase,
     /// </summary>
     public ToothFlank? Relieved(double start, double tip, double amount)
     {
-        double wanted = Math.Abs(InvoluteAt(tip) - InvoluteAt(start)) + (amount / BaseRadius);
-        double Excess(double radius) => Math.Abs(InvoluteAt(radius, tip) - InvoluteAt(radius, start)) - wanted;
-        double least = LeastBase * BaseRadius;
-        if (Excess(least) < 0)
+        double given = BaseRadius;
+        double wanted = Math.Abs(InvoluteAt(tip) - InvoluteAt(start)) + (amount / given);
+        double Excess(double share) => Math.Abs(InvoluteAt(share * given, tip) - InvoluteAt(share * given, start)) - wanted;
+        if (Excess(LeastBase) < 0)
         {
             return null;
         }
 
-        double relieved = Excess(BaseRadius) >= 0 ? BaseRadius : Brent.FindRoot(Excess, least, BaseRadius, 1e-15 * BaseRadius, MaxSteps);
+        double relieved = Excess(1) >= 0 ? given : given * Brent.FindRoot(Excess, LeastBase, 1, 1e-15, MaxSteps);
         return new ToothFlank(relieved, HalfAtBase - InvoluteAt(start) + InvoluteAt(relieved, start), Sense);
     }
 

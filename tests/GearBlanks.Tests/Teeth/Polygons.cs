@@ -20,7 +20,7 @@ internal static class Polygons
     public static Polygon Of(IReadOnlyList<Point> points) =>
         Factory.CreatePolygon([.. points.Append(points[0]).Select(p => new Coordinate(p.X, p.Y))]);
 
-    public static Polygon Disc(double radius) => Of(Outline.Of(new Circle(default, radius)));
+    public static Polygon Disc(double radius) => Of([.. Enumerable.Range(0, 20_000).Select(i => Point.Polar(radius, Math.PI * i / 10_000))]);
 
     public static Geometry Union(Geometry one, Geometry other) => OverlayNGRobust.Overlay(one, other, SpatialFunction.Union);
 

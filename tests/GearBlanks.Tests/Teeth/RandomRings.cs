@@ -18,7 +18,17 @@ internal static class RandomRings
             teeth, module, rack, module * (teeth + 10), double.IsNaN(round) ? null : round * module, shift, thinning * module,
             double.IsNaN(tip) ? null : Tip(teeth, module, rack, shift) * tip));
 
-    public static Gen<RingGear> Legal { get; } = Data.Select(TryCreate).Where(ring => ring is not null).Select(ring => ring!);
+    /// <summary>The rings among the data and, since most of those are refused, among tamer ones.</summary>
+    public static Gen<RingGear> Legal { get; } = Gen.Frequency((1, Data), (9, Tame)).Select(TryCreate).Where(ring => ring is not null).Select(ring => ring!);
+
+    private static Gen<RingData> Tame => Data.Select(Gen.Int[0, 60], Gen.Double[-0.4, 0.4], Gen.Double[0, 1]).Select((data, more, shift, share) => data with
+    {
+        Teeth = Math.Min(1000, data.Teeth + more),
+        RimDiameter = data.Module * (data.Teeth + more + 10),
+        ProfileShift = shift,
+        RootFilletRadius = share < 0.1 ? 0 : share * 0.3 * data.Module,
+        TipDiameter = Tip(Math.Min(1000, data.Teeth + more), data.Module, data.Rack, shift) * (1 + (0.01 * share)),
+    });
 
     public static RingGear? TryCreate(RingData data)
     {

@@ -10,7 +10,7 @@ namespace GearBlanks.Tests.Teeth;
 /// <summary>What must hold for every ring, and rings against the external gears that fill their gaps.</summary>
 public sealed class RingGearTests
 {
-    private const int Rings = 4000;
+    private const int Rings = 2000;
 
     // Chords leave less than this.
     private const double Fineness = 2e-5;
@@ -83,11 +83,16 @@ public sealed class RingGearTests
     [InlineData(45, 30, -0.2, 0.05)]
     public void A_sharp_ring_is_the_complement_of_an_external_gear_turned_by_half_a_pitch(int teeth, double degrees, double x, double thinning)
     {
-        BasicRack rack = new("ring", TestRacks.Radians(degrees), 0.9, 1.1, 0);
+        BasicRack rack = new("ring", TestRacks.Radians(degrees), 0.5, 1.1, 0);
         var ring = RingGear.Create(new RingData(teeth, 2, rack, 2 * (teeth + 10), 0, x, thinning));
         double generating = x - (thinning / (4 * Math.Tan(rack.PressureAngle)));
-        Geometry Filled(double shift) => Polygons.Union(Polygons.Disc(ring.TipRadius), Polygons.Of(
-            ExternalGear.Create(new GearData(teeth, 2, rack with { Addendum = 1.1, FilletRadius = 0.05 }, shift)).Outline().Moved(Motion.Turn(Math.PI / teeth))));
+        Geometry Filled(double shift)
+        {
+            var gear = ExternalGear.Create(new GearData(teeth, 2, rack with { Addendum = 1.1, FilletRadius = 0.05 }, shift));
+            Assert.True(gear.FormRadius < ring.TipRadius);
+            return Polygons.Union(Polygons.Disc(ring.TipRadius), Polygons.Of(gear.Outline().Moved(Motion.Turn(Math.PI / teeth))));
+        }
+
         Assert.InRange(Polygons.Apart(Polygons.Of(ring.Outline()), Filled(-generating)), 0, Fineness);
         Assert.True(Polygons.Apart(Polygons.Of(ring.Outline()), Filled(-generating + 0.001)) > 5 * Fineness);
     }
@@ -113,7 +118,7 @@ public sealed class RingGearTests
     public void A_tip_round_is_what_shrinking_and_growing_the_teeth_leaves(bool isRing, double round)
     {
         BasicRack rack = TestRacks.A with { Addendum = 0.8, FilletRadius = 0.38 };
-        GearData data = isRing ? new RingData(60, 2, rack, 140, 0.9) : new GearData(30, 2, rack);
+        GearData data = isRing ? new RingData(60, 2, rack, 140, 0.8) : new GearData(30, 2, rack);
         Geometry sharp = Polygons.Of(Gear.Of(data).Outline());
         Geometry rounded = Polygons.Of(Gear.Of(data with { Tip = new TipForm(round) }).Outline());
         Assert.InRange(Polygons.Apart(rounded, isRing ? Polygons.RoundedInside(sharp, round) : Polygons.RoundedOutside(sharp, round)), 0, Fineness);
@@ -132,6 +137,22 @@ public sealed class RingGearTests
         var full = RingGear.Create(data with { RootFilletRadius = e.Limit * (1 - 1e-12) });
         Outline outline = full.Outline();
         Assert.DoesNotContain(outline.Pattern, curve => curve is Arc { Length: > 1e-6 } arc && Math.Abs(arc.Radius - full.RootRadius) < 1e-9);
+    }
+
+    // Where the flanks meet exactly on the root circle nothing is left to bracket.
+    [Fact]
+    public void The_deepest_root_is_found_by_halving_and_always_answered()
+    {
+        (double low, double high) = (1.25, 3);
+        for (int i = 0; i < 60; i++)
+        {
+            double middle = (low + high) / 2;
+            Exception? e = Record.Exception(() => RingGear.Create(new RingData(40, 1, TestRacks.A with { Dedendum = middle }, 60, 0, -0.5)));
+            Assert.True(e is null or GearGeometryException { ShapeCase: "no-root" });
+            (low, high) = e is null ? (middle, high) : (low, middle);
+        }
+
+        Assert.InRange(low, 1.5, 2.9);
     }
 
     [Fact]

@@ -33,13 +33,13 @@ public sealed partial class ToothCheckTests
 
     public static TheoryData<string, Level, ToothData, int> Cases() => new()
     {
-        { "tip-thickness", Level.Tight, new GearData(30, 2, TestRacks.A) { Tip = new TipForm(0.5) }, 2 },
-        { "tip-thickness", Level.Tight, new GearData(12, 2, TestRacks.A, 0.5), 1 },
+        { "tip-thickness", Level.Tight, new GearData(30, 2, TestRacks.A) { Tip = new TipForm(0.9) }, 2 },
+        { "tip-thickness", Level.Tight, new GearData(12, 2, TestRacks.A, 0.7), 1 },
         { "tip-thickness", Level.Fails, new GearData(12, 2, TestRacks.A, 0.8), 1 },
         { "pointed-tip", Level.Fails, new GearData(8, 3, TestRacks.A, 0.8), 1 },
-        { "tip-thickness", Level.Fails, Ring with { Tip = new TipForm(Chamfer: 0.9) }, 2 },
-        { "pointed-tip", Level.Fails, Ring with { ProfileShift = -0.9, Thinning = 1.5, TipDiameter = 116 }, 1 },
-        { "tip-thickness", Level.Fails, Bar with { Tip = new TipForm(0.75) }, 2 },
+        { "tip-thickness", Level.Fails, Ring with { Tip = new TipForm(Chamfer: 1.2) }, 2 },
+        { "pointed-tip", Level.Fails, Ring with { Rack = TestRacks.A with { Dedendum = 0.8, FilletRadius = 0.2 }, Thinning = 2.2 }, 1 },
+        { "tip-thickness", Level.Fails, Bar with { Tip = new TipForm(1.1) }, 2 },
         { "tip-thickness", Level.Tight, Bar with { TipHeight = 3.8 }, 1 },
         { "pointed-tip", Level.Fails, Bar with { TipHeight = 4.5 }, 1 },
     };
@@ -65,7 +65,7 @@ public sealed partial class ToothCheckTests
                     _ = Follow(finding, teeth.Data);
                 }
             },
-            iter: 3000);
+            iter: 1000);
 
     private static Finding[] Of(ToothData data) => [.. ToothCheck.Of(Create(data), "teeth", TestLimits.Common)];
 
