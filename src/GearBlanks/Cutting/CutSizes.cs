@@ -81,11 +81,16 @@ public sealed record CutSizes(SizeRange Tip, SizeRange? Root, SizeRange? ToothTh
     // At the deepest point of a gap two curves of the beam's path meet, or one begins: there the beam reaches half a kerf further in.
     private static double RootAsCut(Toothing teeth, Part written, double kerf) => teeth switch
     {
-        RackBar rack => written.Outside.Pattern.Select(curve => curve.StartPoint.Y).Where(y => y > (rack.RootHeight - rack.Data.BackHeight) / 2).Min()
-            + rack.Data.BackHeight - (kerf / 2),
+        RackBar rack => RackRootAsCut(rack, written) - (kerf / 2),
         RingGear => (2 * written.Holes[0].Pattern.Max(curve => curve.StartPoint.Radius)) + kerf,
         _ => (2 * written.Outside.Pattern.Min(curve => curve.StartPoint.Radius)) - kerf,
     };
+
+    // Neither at the back nor about the corners of the ends.
+    private static double RackRootAsCut(RackBar rack, Part written) => rack.Data.BackHeight + written.Outside.Pattern
+        .Select(curve => curve.StartPoint)
+        .Where(point => point.Y > (rack.RootHeight - rack.Data.BackHeight) / 2 && Math.Abs(point.X) <= rack.Length / 2)
+        .Min(point => point.Y);
 
     private static double Reached(double drawn, double cut) => Math.Abs(cut - drawn) < Rounding ? drawn : cut;
 

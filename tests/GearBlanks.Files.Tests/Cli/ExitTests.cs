@@ -13,6 +13,7 @@ public class ExitTests
     [Theory]
     [InlineData("tide-dial")]
     [InlineData("slipway-counter-pair")]
+    [InlineData("chart-sled")]
     [InlineData("watch-hut-motion-work")]
     [InlineData("first-pair")]
     public void The_jobs_that_come_along_pass(string job)

@@ -11,6 +11,7 @@ public class NativeTests
     [Theory]
     [InlineData("tide-dial")]
     [InlineData("slipway-counter-pair")]
+    [InlineData("chart-sled")]
     [InlineData("watch-hut-motion-work")]
     public void Native_and_managed_cut_the_same(string job)
     {

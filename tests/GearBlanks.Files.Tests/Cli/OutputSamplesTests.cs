@@ -8,6 +8,7 @@ public class OutputSamplesTests
     [Theory]
     [InlineData("tide-dial")]
     [InlineData("slipway-counter-pair")]
+    [InlineData("chart-sled")]
     [InlineData("watch-hut-motion-work")]
     public void A_job_gives_its_sample(string job)
     {
