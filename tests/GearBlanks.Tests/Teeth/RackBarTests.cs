@@ -1,11 +1,11 @@
 using CsCheck;
-using GearBlanks.Curves;
 using GearBlanks.Curves.Fitting;
+using GearBlanks.Curves;
 using GearBlanks.Teeth;
 using NetTopologySuite.Geometries;
-using Point = GearBlanks.Curves.Point;
 using NetTopologySuite.Operation.Overlay;
 using NetTopologySuite.Operation.OverlayNG;
+using Point = GearBlanks.Curves.Point;
 
 namespace GearBlanks.Tests.Teeth;
 
