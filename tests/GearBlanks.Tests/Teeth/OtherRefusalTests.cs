@@ -91,6 +91,30 @@ public sealed partial class OtherRefusalTests
     [Fact]
     public void Refusals_of_random_tips_of_bars_give_advice_that_works() => RandomBars.FormedData.Sample(FollowIfRefused, iter: 1000);
 
+    [Fact]
+    public void Legal_numbers_with_one_extreme_give_teeth_or_a_named_refusal()
+    {
+        Gen<double> extreme = Gen.OneOf(
+            double.NaN, double.PositiveInfinity, double.NegativeInfinity, 0.0, -0.0, double.Epsilon, double.MaxValue, 1e-300, 1e-10, 0.05, 0.1, 0.5, 1.0, 1.5, 5.0, -1.0, 50.0);
+        Gen<ToothData> any = Gen.OneOf(
+            RandomRings.Legal.Select(ring => (ToothData)ring.Data), RandomBars.FormedData.Select(bar => (ToothData)bar), RandomTips.Data.Select(gear => (ToothData)gear));
+        Gen.Select(any, extreme, Gen.Int[0, 11]).Select((data, v, which) => Spoilt(data, v, which)).Sample(
+            data =>
+            {
+                try
+                {
+                    Toothing teeth = Create(data);
+                    Assert.All(teeth.Outline().Pattern, curve => Assert.True(double.IsFinite(curve.Length) && double.IsFinite(curve.EndPoint.Radius)));
+                    Assert.True(double.IsFinite(teeth.TipThickness) && teeth.TipThickness >= 0);
+                }
+                catch (GearGeometryException e)
+                {
+                    Assert.NotEmpty(e.ShapeCase);
+                }
+            },
+            iter: 2000);
+    }
+
     // A user's own rack at any angle: a gear, a ring and a bar, or a refusal whose number works.
     [Theory]
     [InlineData(14.5, 1, 1.157, 0.209, null)]
@@ -130,6 +154,26 @@ public sealed partial class OtherRefusalTests
     }
 
     private static Toothing Create(ToothData data) => data is RackBarData bar ? RackBar.Create(bar) : Gear.Of((GearData)data);
+
+    private static ToothData Spoilt(ToothData data, double v, int which)
+    {
+        TipForm tip = data.Tip ?? new TipForm();
+        return which switch
+        {
+            0 => data with { Module = v },
+            1 => data with { ProfileShift = v },
+            2 => data with { Thinning = v },
+            3 => data with { Rack = data.Rack with { PressureAngle = v } },
+            4 => data with { Rack = data.Rack with { Dedendum = v } },
+            5 => data with { Rack = data.Rack with { FilletRadius = v } },
+            6 => data with { Tip = tip with { Round = v } },
+            7 => data with { Tip = tip with { Chamfer = v } },
+            8 => data with { Tip = tip with { Relief = new TipRelief(v, tip.Relief?.Start ?? 1) } },
+            9 => data with { Tip = tip with { Relief = new TipRelief(0.01 * data.Module, v) } },
+            10 => data switch { RingData ring => ring with { RimDiameter = v }, RackBarData bar => bar with { Length = v }, _ => data },
+            _ => data switch { RingData ring => ring with { RootFilletRadius = v }, RackBarData bar => bar with { BackHeight = v }, _ => data },
+        };
+    }
 
     private static void FollowIfRefused(ToothData data)
     {

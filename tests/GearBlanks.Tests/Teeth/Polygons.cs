@@ -1,9 +1,9 @@
 using GearBlanks.Curves;
 using NetTopologySuite.Geometries;
-using Point = GearBlanks.Curves.Point;
 using NetTopologySuite.Operation.Buffer;
-using NetTopologySuite.Operation.OverlayNG;
 using NetTopologySuite.Operation.Overlay;
+using NetTopologySuite.Operation.OverlayNG;
+using Point = GearBlanks.Curves.Point;
 
 namespace GearBlanks.Tests.Teeth;
 
