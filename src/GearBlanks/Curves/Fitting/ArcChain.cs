@@ -30,6 +30,9 @@ internal sealed class ArcChain
     // How far a round goes before it is known how far it should.
     private const double FirstGain = 0.5;
 
+    // Of an even share of the curve: an arc so much shorter has shrunk to a point, where any tangent will do.
+    private const double LeastShare = 1e-3;
+
     private const int MostOnStack = 64;
 
     private readonly Curve _curve;
@@ -70,7 +73,7 @@ internal sealed class ArcChain
         double gain = FirstGain;
         for (int round = 0; round < MostRounds; round++)
         {
-            if (!TrySolve(parameters, joints, shares, pieces))
+            if (!TrySolve(parameters, joints, shares, pieces) || HasShrunk(pieces))
             {
                 return null;
             }
@@ -98,6 +101,12 @@ internal sealed class ArcChain
         }
 
         return null;
+    }
+
+    private bool HasShrunk(Piece[] pieces)
+    {
+        double least = LeastShare * _curve.Length / pieces.Length;
+        return pieces.Length > 1 && pieces.Any(piece => piece.From.DistanceTo(piece.To) < least);
     }
 
     // Equal parts of the density, and turns as constant dk/ds would have them but for their common factor.
