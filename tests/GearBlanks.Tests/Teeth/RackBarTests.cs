@@ -1,6 +1,6 @@
 using CsCheck;
-using GearBlanks.Curves.Fitting;
 using GearBlanks.Curves;
+using GearBlanks.Curves.Fitting;
 using GearBlanks.Teeth;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Overlay;
