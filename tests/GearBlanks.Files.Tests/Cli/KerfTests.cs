@@ -9,7 +9,6 @@ public sealed class KerfTests
 
     [Theory]
     [InlineData("0.18", "compensated, kerf 0.18 mm", 0.18, 0.18)]
-    [InlineData("0.18,0.2", "compensated, kerf 0.18 x 0.20 mm", 0.18, 0.2)]
     [InlineData("7 thou", "compensated, kerf 0.1778 mm", 0.1778, 0.1778)]
     [InlineData("0", Nominal, 0, 0)]
     public void A_gear_s_file_says_what_it_carries_and_is_as_wide(string kerf, string words, double x, double y)
