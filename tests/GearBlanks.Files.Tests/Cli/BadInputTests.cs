@@ -38,7 +38,7 @@ public class BadInputTests
         { "gear --module 1 --ring --teeth 40 --out ~/new.dxf", ["--rim-diameter: A ring needs the outer diameter of its rim"] },
         { "gear --module 1 --teeth 40 --rim-diameter 50 --out ~/new.dxf", ["--rim-diameter: Only a ring has this", "--ring"] },
         { "gear --module 1 --ring --teeth 40 --rim-diameter 50 --bore 4 --out ~/new.dxf", ["--bore: A ring's middle is open"] },
-        { "gear --module 1 --ring --teeth 40 --rim-diameter 40 --out ~/new.dxf", ["rim-inside-root"] },
+        { "gear --module 1 --ring --teeth 40 --rim-diameter 40 --out ~/new.dxf", ["rim-inside-root", "limit 42.5", "at least 42.501 mm"] },
         { "gear --module 1 --rack-length 50 --out ~/new.dxf", ["--back-height: A rack needs"] },
         { "gear --module 1 --rack-length 50 --teeth 20 --back-height 5 --out ~/new.dxf", ["--teeth: A straight rack does not take this option"] },
         { "gear --module 1 --teeth 20 --back-height 5 --out ~/new.dxf", ["--back-height: Only a rack has a back"] },

@@ -1,4 +1,6 @@
 using System.Text.Json;
+using GearBlanks.Curves;
+using GearBlanks.Cutting;
 
 namespace GearBlanks.Files.Tests.Cli;
 
@@ -11,6 +13,7 @@ public sealed class KerfTests
     [InlineData("0.18", "compensated, kerf 0.18 mm", 0.18, 0.18)]
     [InlineData("7 thou", "compensated, kerf 0.1778 mm", 0.1778, 0.1778)]
     [InlineData("0", Nominal, 0, 0)]
+    [InlineData("0.18,0.2", "compensated, kerf 0.18 x 0.20 mm", 0.18, 0.2)]
     public void A_gear_s_file_says_what_it_carries_and_is_as_wide(string kerf, string words, double x, double y)
     {
         using Desk desk = Desk.WithJob();
@@ -19,11 +22,10 @@ public sealed class KerfTests
         Assert.True(NoteReader.Says(File.ReadAllText(desk["gear.dxf"]), words));
         Assert.Equal(words == Nominal, !ran.Json.GetProperty("kerf").GetProperty("compensated").GetBoolean());
 
-        // The outside grows by the kerf. A round beam's vertices are the ends of the tips, off the axes by a hair; another beam's are on the axes too.
-        (double right, double top) = Corners(Draw(desk, kerf));
-        (double nominalRight, double nominalTop) = x == y ? Corners(Draw(desk, "0")) : (11, 11);
-        Assert.Equal(x / 2, right - nominalRight, 0.002);
-        Assert.Equal(y / 2, top - nominalTop, 0.002);
+        // The outside grows by the kerf: tips stand on both axes.
+        Extent outside = Outside(Draw(desk, kerf));
+        Assert.Equal(11 + (x / 2), outside.Right, 0.002);
+        Assert.Equal(11 + (y / 2), outside.Top, 0.002);
 
         // A round hole stays one where the beam is round.
         Assert.Equal(x == y, Draw(desk, kerf).Contains("CIRCLE", StringComparison.Ordinal));
@@ -95,13 +97,30 @@ public sealed class KerfTests
         return File.ReadAllText(desk["gear.dxf"]);
     }
 
-    // The greatest X and Y among the vertices that stand off the origin as tips do; notes stand lower.
-    private static (double Right, double Top) Corners(string dxf)
+    // The outline is the last path. Its arcs reach beyond its vertices.
+    private static Extent Outside(string dxf)
     {
         string[] lines = dxf.Split("\r\n");
         (string Code, string Value)[] tags = [.. lines.Chunk(2).Where(pair => pair.Length == 2).Select(pair => (pair[0].Trim(), pair[1]))];
         int start = Array.FindLastIndex(tags, tag => tag == ("0", "LWPOLYLINE"));
-        double Most(string code) => tags.Skip(start).Where(tag => tag.Code == code).Max(tag => double.Parse(tag.Value, System.Globalization.CultureInfo.InvariantCulture));
-        return (Most("10"), Most("20"));
+        List<PathVertex> vertices = [];
+        foreach ((string code, string value) in tags.Skip(start + 1).TakeWhile(tag => tag.Code != "0"))
+        {
+            double Number() => double.Parse(value, System.Globalization.CultureInfo.InvariantCulture);
+            switch (code)
+            {
+                case "10":
+                    vertices.Add(new PathVertex(new Point(Number(), 0), 0));
+                    break;
+                case "20":
+                    vertices[^1] = vertices[^1] with { Point = vertices[^1].Point with { Y = Number() } };
+                    break;
+                case "42":
+                    vertices[^1] = vertices[^1] with { Bulge = Number() };
+                    break;
+            }
+        }
+
+        return Extent.Of(new ArcPath([.. vertices], true));
     }
 }
