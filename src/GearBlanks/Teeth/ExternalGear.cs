@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using GearBlanks.Curves;
 using MathNet.Numerics.RootFinding;
 
@@ -14,13 +13,9 @@ public sealed record ExternalGear : Gear
     private const double LeastLength = 1e-11;
 
     private ExternalGear(GearData data, ToothForm form)
-        : base(data, form.Sides, form.Tip)
+        : base(data, form.Sides, form.Tip, form.Circles)
     {
         Data = data;
-        RootRadius = form.RootRadius;
-        FormRadius = form.FormRadius;
-        TipRadius = form.TipRadius;
-        NominalTipRadius = form.NominalTipRadius;
         Undercut = form.Undercut;
         NeckThickness = form.NeckThickness;
         Fillet = form.Fillet;
@@ -30,18 +25,6 @@ public sealed record ExternalGear : Gear
 
     /// <inheritdoc/>
     public override GearData Data { get; }
-
-    /// <inheritdoc/>
-    public override double RootRadius { get; }
-
-    /// <inheritdoc/>
-    public override double FormRadius { get; }
-
-    /// <inheritdoc/>
-    public override double TipRadius { get; }
-
-    /// <inheritdoc/>
-    public override double NominalTipRadius { get; }
 
     /// <summary>Least thickness of the tooth between root and form circle, mm (arc) at its own radius.</summary>
     public double NeckThickness { get; }
@@ -88,23 +71,6 @@ public sealed record ExternalGear : Gear
 
     /// <inheritdoc/>
     /// <remarks>One tooth repeated; it begins at the root, clockwise of the tooth on +X.</remarks>
-    public override Outline Outline()
-    {
-        ImmutableArray<Curve>.Builder tooth = ImmutableArray.CreateBuilder<Curve>(6);
-        double tipHalf = Tip.LandHalfAngle;
-        Curve[] rising = Fillet.Length < LeastLength * Module ? [Flank, .. Tip.Side()] : [Fillet, Flank, .. Tip.Side()];
-        tooth.AddRange(rising);
-        if (tipHalf > 0)
-        {
-            tooth.Add(new Arc(default, TipRadius, -tipHalf, 2 * tipHalf));
-        }
-
-        tooth.AddRange(rising.Reverse().Select(curve => curve.Moved(Motion.MirrorInX).Reversed()));
-        if (RootHalfAngle > 0)
-        {
-            tooth.Add(new Arc(default, RootRadius, (Math.PI / Teeth) - RootHalfAngle, 2 * RootHalfAngle));
-        }
-
-        return new Outline(tooth.ToImmutable(), Teeth);
-    }
+    public override Outline Outline() =>
+        Around(Fillet.Length < LeastLength * Module ? [Flank, .. Tip.Side()] : [Fillet, Flank, .. Tip.Side()], RootHalfAngle);
 }

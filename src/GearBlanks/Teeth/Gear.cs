@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using GearBlanks.Curves;
 
 namespace GearBlanks.Teeth;
 
@@ -10,12 +11,13 @@ public abstract record Gear : Toothing
 {
     private readonly ToothFlank _flank;
 
-    private protected Gear(GearData data, ToothFlank flank, GearTip tip)
+    private protected Gear(GearData data, ToothFlank flank, GearTip tip, GearCircles circles)
     {
+        (RootRadius, FormRadius, TipRadius, NominalTipRadius) = circles;
         _flank = flank;
         Tip = tip;
         ReferenceRadius = data.ReferenceDiameter / 2;
-        BaseRadius = ReferenceRadius * Math.Cos(data.Rack.PressureAngle);
+        BaseRadius = data.BaseRadius;
     }
 
     /// <inheritdoc/>
@@ -31,16 +33,16 @@ public abstract record Gear : Toothing
     public double BaseRadius { get; }
 
     /// <summary>Radius of the root circle, mm. With a full round, the deepest point of the gap.</summary>
-    public abstract double RootRadius { get; }
+    public double RootRadius { get; }
 
     /// <summary>Radius of the form circle, mm: where the involute begins at the fillet.</summary>
-    public abstract double FormRadius { get; }
+    public double FormRadius { get; }
 
     /// <summary>Radius of the tip circle as it is cut, mm: the pointed radius where the tip circle would lie beyond it.</summary>
-    public abstract double TipRadius { get; }
+    public double TipRadius { get; }
 
     /// <summary>Radius of the tip circle asked for, mm.</summary>
-    public abstract double NominalTipRadius { get; }
+    public double NominalTipRadius { get; }
 
     /// <summary>
     /// Radius where the nominal involute ends at the tip, mm: where relief, round or chamfer starts, else the tip circle's. Under light load a relieved piece
@@ -75,6 +77,30 @@ public abstract record Gear : Toothing
 
     /// <summary>The same below the form circle.</summary>
     private protected abstract double FilletAngleAt(double radius);
+
+    /// <summary>One tooth repeated: from its clockwise side, its mirror image, and half the angle of the root circle's piece in one gap, rad.</summary>
+    private protected Outline Around(ReadOnlySpan<Curve> rising, double rootHalfAngle)
+    {
+        ImmutableArray<Curve>.Builder tooth = ImmutableArray.CreateBuilder<Curve>((2 * rising.Length) + 2);
+        tooth.AddRange(rising);
+        double tipHalf = Tip.LandHalfAngle;
+        if (tipHalf > 0)
+        {
+            tooth.Add(new Arc(default, TipRadius, -tipHalf, 2 * tipHalf));
+        }
+
+        for (int i = rising.Length - 1; i >= 0; i--)
+        {
+            tooth.Add(rising[i].Moved(Motion.MirrorInX).Reversed());
+        }
+
+        if (rootHalfAngle > 0)
+        {
+            tooth.Add(new Arc(default, RootRadius, (Math.PI / Teeth) - rootHalfAngle, 2 * rootHalfAngle));
+        }
+
+        return new Outline(tooth.ToImmutable(), Teeth);
+    }
 
     /// <summary>Builds the gear that the numbers define: a ring from <see cref="RingData"/>, else an external one.</summary>
     /// <exception cref="GearGeometryException">No such gear exists: the exception names the case and the nearest that works.</exception>

@@ -13,4 +13,7 @@ public record GearData(
 {
     /// <summary>Reference diameter d = m z, mm (ISO 21771:2007, clause 4.2; from memory).</summary>
     public double ReferenceDiameter => Module * Teeth;
+
+    /// <summary>Radius of the base circle, mm.</summary>
+    internal double BaseRadius => ReferenceDiameter / 2 * Math.Cos(Rack.PressureAngle);
 }

@@ -20,7 +20,7 @@ internal sealed record RingForm
     private RingForm(RingData data)
     {
         _data = data;
-        BaseRadius = Base(data);
+        BaseRadius = data.BaseRadius;
         RootRadius = Root(data);
         NominalTipRadius = NominalTip(data);
         HalfToothAtBase = (data.ToothThickness / data.ReferenceDiameter) - InvoluteFunction.Inv(data.Rack.PressureAngle);
@@ -44,11 +44,10 @@ internal sealed record RingForm
 
     public GearTip Tip { get; private set; } = null!;
 
+    public GearCircles Circles => new(RootRadius, FormRadius, TipRadius, NominalTipRadius);
+
     // A ring's gap is an external tooth: half its angle at the base circle.
     private double HalfGapAtBase => (Math.PI / _data.Teeth) - HalfToothAtBase;
-
-    /// <summary>Radius of the base circle, mm.</summary>
-    public static double Base(RingData data) => data.ReferenceDiameter / 2 * Math.Cos(data.Rack.PressureAngle);
 
     /// <summary>Radius of the root circle, mm.</summary>
     public static double Root(RingData data) => (data.ReferenceDiameter / 2) + data.RackDedendum - (data.GeneratingShift * data.Module);

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using GearBlanks.Curves;
 
 namespace GearBlanks.Teeth;
@@ -10,31 +9,15 @@ namespace GearBlanks.Teeth;
 public sealed record RingGear : Gear
 {
     private RingGear(RingData data, RingForm form)
-        : base(data, form.Sides, form.Tip)
+        : base(data, form.Sides, form.Tip, form.Circles)
     {
         Data = data;
-        RootRadius = form.RootRadius;
-        FormRadius = form.FormRadius;
-        TipRadius = form.TipRadius;
-        NominalTipRadius = form.NominalTipRadius;
         RootFillet = form.RootFillet;
         Flank = form.Sides.Side(form.FormRadius, form.Tip.FormRadius);
     }
 
     /// <inheritdoc/>
     public override RingData Data { get; }
-
-    /// <inheritdoc/>
-    public override double RootRadius { get; }
-
-    /// <inheritdoc/>
-    public override double FormRadius { get; }
-
-    /// <inheritdoc/>
-    public override double TipRadius { get; }
-
-    /// <inheritdoc/>
-    public override double NominalTipRadius { get; }
 
     /// <summary>Radius of the round between flank and root circle, mm; 0 for a sharp corner.</summary>
     public double RootFilletRadius => RootFillet.Radius;
@@ -80,32 +63,14 @@ public sealed record RingGear : Gear
     /// <remarks>The inside of the ring, one tooth repeated; it begins at the root, clockwise of the tooth on +X.</remarks>
     public override Outline Outline()
     {
-        var rising = new List<Curve>();
-        double rootEnd = -HalfAngleAt(RootRadius);
-        if (RootFilletRadius > 0)
+        if (RootFilletRadius == 0)
         {
-            rootEnd = (RootFillet.Centre - default(Point)).Angle;
-            double contact = (Flank.StartPoint - RootFillet.Centre).Angle;
-            rising.Add(new Arc(RootFillet.Centre, RootFilletRadius, rootEnd, contact - rootEnd));
+            return Around([Flank, .. Tip.Side()], (Math.PI / Teeth) - HalfAngleAt(RootRadius));
         }
 
-        rising.Add(Flank);
-        rising.AddRange(Tip.Side());
-        ImmutableArray<Curve>.Builder tooth = ImmutableArray.CreateBuilder<Curve>(6);
-        tooth.AddRange(rising);
-        double tipHalf = Tip.LandHalfAngle;
-        if (tipHalf > 0)
-        {
-            tooth.Add(new Arc(default, TipRadius, -tipHalf, 2 * tipHalf));
-        }
-
-        tooth.AddRange(rising.AsEnumerable().Reverse().Select(curve => curve.Moved(Motion.MirrorInX).Reversed()));
-        double rootHalf = (Math.PI / Teeth) + rootEnd;
-        if (rootHalf > 0)
-        {
-            tooth.Add(new Arc(default, RootRadius, (Math.PI / Teeth) - rootHalf, 2 * rootHalf));
-        }
-
-        return new Outline(tooth.ToImmutable(), Teeth);
+        double rootEnd = RootFillet.Centre.Angle;
+        double contact = (Flank.StartPoint - RootFillet.Centre).Angle;
+        var fillet = new Arc(RootFillet.Centre, RootFilletRadius, rootEnd, contact - rootEnd);
+        return Around([fillet, Flank, .. Tip.Side()], (Math.PI / Teeth) + rootEnd);
     }
 }

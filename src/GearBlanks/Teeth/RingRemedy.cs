@@ -20,7 +20,7 @@ internal static class RingRemedy
     private static string? OtherTip(RingData data)
     {
         double asked = 2 * RingForm.NominalTip(data);
-        return NearestWorking.Of(tip => Exists(data with { TipDiameter = tip }), asked, 2 * RingForm.Base(data), 2 * RingForm.Root(data)) is { } tip
+        return NearestWorking.Of(tip => Exists(data with { TipDiameter = tip }), asked, 2 * data.BaseRadius, 2 * RingForm.Root(data)) is { } tip
             ? FormattableString.Invariant($"use a tip diameter of {(tip > asked ? "at least" : "at most")} {tip:0.######} mm")
             : null;
     }

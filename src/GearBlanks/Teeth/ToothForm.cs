@@ -25,7 +25,7 @@ internal sealed record ToothForm
         _rack = new GeneratingRack(data);
         _referenceRadius = data.ReferenceDiameter / 2;
         double alpha = data.Rack.PressureAngle;
-        BaseRadius = _referenceRadius * Math.Cos(alpha);
+        BaseRadius = data.BaseRadius;
         RootRadius = _referenceRadius + _rack.TipHeight;
         NominalTipRadius = (data.TipDiameter / 2) ?? (_referenceRadius + ((data.Rack.Addendum + data.ProfileShift) * data.Module));
         HalfToothAtBase = (data.ToothThickness / data.ReferenceDiameter) + InvoluteFunction.Inv(alpha);
@@ -57,6 +57,8 @@ internal sealed record ToothForm
     public Undercut? Undercut { get; private set; }
 
     public double NeckThickness { get; private set; }
+
+    public GearCircles Circles => new(RootRadius, FormRadius, TipRadius, NominalTipRadius);
 
     public bool IsPointed => TipRadius != NominalTipRadius;
 
