@@ -1,5 +1,4 @@
 using GearBlanks.Curves;
-using GearBlanks.Curves.Fitting;
 using GearBlanks.Teeth;
 
 namespace GearBlanks.Tests.Properties;
@@ -7,7 +6,7 @@ namespace GearBlanks.Tests.Properties;
 /// <summary>The checks of random gears notice what they are for, spoilt on purpose.</summary>
 public sealed class CheckersTests
 {
-    private static readonly Specimen Good = Of(new GearData(24, 0.8, TestRacks.A, -0.1, 0.016));
+    private static readonly Specimen Good = Specimen.Of(ExternalGear.Create(new GearData(24, 0.8, TestRacks.A, -0.1, 0.016)), 0.001);
 
     [Fact]
     public void A_sound_gear_passes()
@@ -66,12 +65,6 @@ public sealed class CheckersTests
         Assert.True(Certified.IsPositive(bow, p => p.Y, 0));
         Assert.True(Certified.IsPositive(bow, p => 1.0000001 - p.Y, 0));
         Assert.False(Certified.IsPositive(bow, p => 0.9999999 - p.Y, 0));
-    }
-
-    private static Specimen Of(GearData data)
-    {
-        var gear = ExternalGear.Create(data);
-        return new Specimen(gear, gear.Outline(), 0.001, OutlineFit.Fit(gear.Outline(), 0.001));
     }
 
     private static void Refused(Action check) => Assert.ThrowsAny<Xunit.Sdk.XunitException>(check);

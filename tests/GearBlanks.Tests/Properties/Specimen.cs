@@ -16,13 +16,15 @@ internal sealed record Specimen(ExternalGear Gear, Outline Exact, double Toleran
     /// <summary>What lengths may differ by through rounding alone, mm.</summary>
     public double Rounding => 1e-12 * (1 + Gear.TipRadius);
 
-    // A neck thinner than a few tolerances can close up in a drawing: such a gear is drawn more finely.
-    private static Specimen Make(ExternalGear gear, double log)
+    public static Specimen Of(ExternalGear gear, double tolerance)
     {
-        double tolerance = Math.Max(OutlineFit.LeastTolerance, Math.Min(gear.Module * Math.Pow(10, log), gear.NeckThickness / 8));
         Outline exact = gear.Outline();
         return new Specimen(gear, exact, tolerance, OutlineFit.Fit(exact, tolerance));
     }
+
+    // A neck thinner than a few tolerances can close up in a drawing: such a gear is drawn more finely.
+    private static Specimen Make(ExternalGear gear, double log) =>
+        Of(gear, Math.Max(OutlineFit.LeastTolerance, Math.Min(gear.Module * Math.Pow(10, log), gear.NeckThickness / 8)));
 
     public override string ToString() => $"{Gear.Data}, tolerance {Tolerance:R}";
 }

@@ -16,6 +16,7 @@ internal static class WrittenProperties
         int perTooth = vertices.Length / specimen.Gear.Teeth;
         RequireEqualTeeth(vertices, perTooth, specimen.Gear.Teeth);
         PathArc[] tooth = PathArc.AllOf(vertices, 0, perTooth);
+        RequireLengths(tooth, specimen);
         RequireSimple(tooth, PathArc.AllOf(vertices, perTooth, 1)[0], specimen);
         RequirePiecesNearCurves(tooth, specimen);
         RequireCurvesNearPieces(tooth, specimen);
@@ -39,6 +40,16 @@ internal static class WrittenProperties
                 var turned = new Point((cosine * first.Point.X) - (sine * first.Point.Y), (sine * first.Point.X) + (cosine * first.Point.Y));
                 Require.AtMost(turned.DistanceTo(here.Point), 1e-9, "a joint is not the first tooth's turned");
             }
+        }
+    }
+
+    // A piece that has shrunk to a point says nothing and stops machines; a curve that is so short itself is another matter.
+    private static void RequireLengths(PathArc[] tooth, Specimen specimen)
+    {
+        double least = Math.Min(1e-3 * specimen.Tolerance, specimen.Exact.Pattern.Min(curve => curve.Length) / 1000);
+        foreach (PathArc piece in tooth)
+        {
+            Require.AtMost(least, piece.From.DistanceTo(piece.To), "a piece has shrunk");
         }
     }
 

@@ -106,7 +106,15 @@ internal sealed class ArcChain
     private bool HasShrunk(Piece[] pieces)
     {
         double least = LeastShare * _curve.Length / pieces.Length;
-        return pieces.Length > 1 && pieces.Any(piece => piece.From.DistanceTo(piece.To) < least);
+        for (int i = 0; i < pieces.Length && pieces.Length > 1; i++)
+        {
+            if (pieces[i].From.DistanceTo(pieces[i].To) < least)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     // Equal parts of the density, and turns as constant dk/ds would have them but for their common factor.
