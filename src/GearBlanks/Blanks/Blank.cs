@@ -84,9 +84,6 @@ public sealed record Blank
     public (string Between, double Width)? LeastWall() =>
         Walls.Where(wall => !wall.IsArm).MinBy(wall => wall.Width) is { } least ? (least.Between, least.Width) : null;
 
-    /// <summary>The width of each cutout but the windows, with its name, mm: of a bore that is not round the narrowest way through it.</summary>
-    public IEnumerable<(string Name, double Width)> HoleWidths() => WallCheck.Widths(this).Select(width => (width.What, width.Width));
-
     /// <summary>The least width of an arm, mm; null without crossings.</summary>
     public double? LeastArm() => Walls.FirstOrDefault(wall => wall.IsArm)?.Width;
 }

@@ -32,10 +32,11 @@ public static class WallCheck
             var least = Widths(blank).MinBy(width => width.Width);
             yield return Check.Of(
                 "hole-diameter", place, least.Width, limits.HoleDiameter.Times(blank.Thickness), "mm", least.What,
-                bound => $"{(least.IsRound ? "Drill it instead of cutting it, or make" : "Make")} it at least {Words.Mm(RoundedUp(bound))}{(least.IsRound ? "" : ", or use thinner sheet")}.");
+                bound => $"{(least.IsRound ? "Drill it instead of cutting it, or make" : "Make")} it at least {Words.Mm(Words.RoundedUp(bound))}{(least.IsRound ? "" : ", or use thinner sheet")}.");
         }
     }
 
+    /// <summary>The width of each cutout but the windows, mm: of a bore that is not round the narrowest way through it.</summary>
     internal static IEnumerable<(string What, double Width, bool IsRound)> Widths(Blank blank)
     {
         if (blank.Cutouts.Bore is { } bore)
@@ -56,10 +57,7 @@ public static class WallCheck
     // The narrow end of a tapered arm decides, and its slope takes a little off.
     private static string ArmAdvice(Crossings crossings, double bound, double arm)
     {
-        double width = RoundedUp(Math.Min(crossings.ArmWidth, crossings.ArmWidthAtRim) + bound - arm);
+        double width = Words.RoundedUp(Math.Min(crossings.ArmWidth, crossings.ArmWidthAtRim) + bound - arm);
         return $"Make the arms {(crossings.ArmWidth == crossings.ArmWidthAtRim ? "" : "about ")}{Words.Mm(width)} wide at least, or use thinner sheet.";
     }
-
-    // Rounded up, but not for the last bits of a double.
-    private static double RoundedUp(double value) => Math.Ceiling((value * 100) - 1e-8) / 100;
 }

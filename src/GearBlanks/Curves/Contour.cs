@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace GearBlanks.Curves;
 
 /// <summary>A closed chain of lines and arcs to be measured: how far from another, what lies inside.</summary>
-public sealed class Contour
+internal sealed class Contour
 {
     private readonly ImmutableArray<Curve> _curves;
 

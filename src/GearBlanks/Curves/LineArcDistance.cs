@@ -4,7 +4,7 @@ namespace GearBlanks.Curves;
 /// Least and greatest distances of lines and arcs in closed form: the extreme is taken on at ends, crossings, or where both share a normal,
 /// and each of these is looked at.
 /// </summary>
-public static class LineArcDistance
+internal static class LineArcDistance
 {
     // In rad: an arc's own end is not missed by rounding.
     private const double Rounding = 1e-12;

@@ -58,6 +58,9 @@ public static class Words
         return (seconds / size).ToString("0.#", CultureInfo.InvariantCulture) + " " + unit;
     }
 
+    /// <summary>A length, mm, rounded up to hundredths so that making it is enough, but not for the last bits of a double.</summary>
+    internal static double RoundedUp(double value) => Math.Ceiling((value * 100) - 1e-8) / 100;
+
     /// <summary>A list in a sentence: "a, b and c".</summary>
     public static string List(IReadOnlyList<string> items) => items.Count switch
     {

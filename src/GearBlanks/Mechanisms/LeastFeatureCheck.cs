@@ -1,3 +1,4 @@
+using GearBlanks.Blanks;
 using GearBlanks.Findings;
 
 namespace GearBlanks.Mechanisms;
@@ -17,7 +18,7 @@ internal static class LeastFeatureCheck
         double least = rule.At(gear.Blank.Thickness);
         yield return Check.Of(
             "least-feature", Places.Gear(gear.Name), size, new Limit(least, null, null, null, rule.Source), "mm", $"Least feature for {machine.Title}, {what},",
-            bound => $"Make it at least {Words.Mm(Math.Ceiling((bound * 100) - 1e-8) / 100)}, use thinner sheet where the rule goes by its thickness, or ask another shop.");
+            bound => $"Make it at least {Words.Mm(Words.RoundedUp(bound))}, use thinner sheet where the rule goes by its thickness, or ask another shop.");
     }
 
     private static IEnumerable<(string What, double Size)> Features(MountedGear gear)
@@ -27,7 +28,7 @@ internal static class LeastFeatureCheck
             yield return ($"the wall between {wall.Between}", wall.Width);
         }
 
-        foreach ((string what, double width) in gear.Blank.HoleWidths())
+        foreach ((string what, double width, _) in WallCheck.Widths(gear.Blank))
         {
             yield return (what, width);
         }

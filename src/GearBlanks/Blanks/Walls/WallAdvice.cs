@@ -24,8 +24,8 @@ internal static class WallAdvice
     /// <param name="exactly">What it lacks, mm.</param>
     public static string Widen(Wall wall, double exactly)
     {
-        // A diameter gives half of what is taken off it to each side. Rounded up, but not for the last bits of a double.
-        double lacking = Math.Ceiling((exactly * 100) - 1e-8) / 100;
+        // A diameter gives half of what is taken off it to each side.
+        double lacking = Words.RoundedUp(exactly);
         string change = (wall.First.Kind, wall.Second?.Kind) switch
         {
             (HoleKind.Window, null) => $"Make the rim wider by {Words.Mm(lacking)}",
