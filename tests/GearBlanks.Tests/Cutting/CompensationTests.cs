@@ -1,7 +1,9 @@
 using GearBlanks.Blanks;
 using GearBlanks.Curves;
+using GearBlanks.Curves.Fitting;
 using GearBlanks.Cutting;
 using GearBlanks.Teeth;
+using GearBlanks.Tests.Curves.Fitting;
 using NetTopologySuite.Geometries;
 using Point = GearBlanks.Curves.Point;
 
@@ -122,6 +124,18 @@ public sealed class CompensationTests
         Outline ring = RingGear.Create(new RingData(36, 1, TestRacks.A, 46, 0.2)).Outline();
         Outline inside = Compensation.Of(PartOf(Outline.Of(new Circle(default, 23)), ring), kerf).Holes[0];
         AssertSame(SampledOutline.Grown(SampledOutline.Polygon(ring), x / 2, y / 2, -1), inside);
+    }
+
+    [Theory]
+    [InlineData(0.18, 0.2)]
+    [InlineData(0.4, 0.1)]
+    public void An_unequal_kerf_is_written_within_the_tolerance(double x, double y)
+    {
+        foreach (Outline nominal in (Outline[])[Gear(8, 1, 'A'), Gear(20, 1, 'A'), Outline.Of(new Circle(new Point(0.3, -0.2), 2))])
+        {
+            Outline outside = Compensation.Of(PartOf(nominal), new Kerf(x, y)).Outside;
+            FitChecks.RequireWithin(outside, OutlineFit.Fit(outside, 0.001), 0.001 * (1 + 1e-9));
+        }
     }
 
     [Fact]
