@@ -64,16 +64,18 @@ public static class CutVerb
             return coarse;
         }
 
-        Outcome<(Part Part, WrittenGear Written)[]> made = Make(report.Mechanism, request);
-        if (made.Value is not { } cutParts)
+        // Parts and overview do not know of one another, so they are made and drawn side by side; their order stays the job's.
+        var overview = Task.Run(() => new OutputFile(OverviewFile, OverviewWriter.Write(report)));
+        Outcome<CutPart>[] made = [.. report.Mechanism.Gears.AsParallel().AsOrdered().Select(gear => Make(gear, report.Mechanism.Machine, request.Kerf))];
+
+        // Every gear that the beam does not fit is told at once.
+        if (made.SelectMany(part => part.Problems).Distinct().ToImmutableArray() is [_, ..] unfit)
         {
-            return made.Problems;
+            return unfit;
         }
 
-        // Parts and overview do not know of one another, so they are drawn side by side; their order stays the job's.
-        var overview = Task.Run(() => new OutputFile(OverviewFile, OverviewWriter.Write(report)));
-        ImmutableArray<OutputFile>[] parts =
-            [.. report.Mechanism.Gears.Zip(cutParts).AsParallel().AsOrdered().Select(pair => Draw(pair.First, pair.Second.Part, pair.Second.Written.Kerf, report, request))];
+        CutPart[] cutParts = [.. made.Select(part => part.Value!)];
+        ImmutableArray<OutputFile>[] parts = [.. cutParts.AsParallel().AsOrdered().Select(part => Draw(part, report, request))];
         List<OutputFile> files = [.. parts.SelectMany(part => part), overview.GetAwaiter().GetResult()];
         if (TakenName(files) is { } taken)
         {
@@ -89,31 +91,25 @@ public static class CutVerb
             : written.Problems;
     }
 
-    // Every gear that the beam does not fit is told at once.
-    private static Outcome<(Part Part, WrittenGear Written)[]> Make(Mechanism mechanism, CutRequest request)
+    private static Outcome<CutPart> Make(MountedGear gear, Machine machine, AskedKerf? kerf)
     {
-        var parts = new List<(Part, WrittenGear)>();
-        var problems = new List<Problem>();
-        foreach (MountedGear gear in mechanism.Gears)
+        try
         {
-            try
-            {
-                parts.Add(WrittenGear.Of(gear.Blank, gear.Material?.Name, mechanism.Machine, request.Kerf));
-            }
-            catch (GearGeometryException e)
-            {
-                problems.AddRange(CommandLine.Problem(request.Kerf is null ? "machine" : "--kerf", e));
-            }
+            (Part part, WrittenGear written) = WrittenGear.Of(gear.Blank, gear.Material?.Name, machine, kerf);
+            return new CutPart(gear, part, written);
         }
-
-        return problems.Count > 0 ? problems.Distinct().ToImmutableArray() : parts.ToArray();
+        catch (GearGeometryException e)
+        {
+            return CommandLine.Problem(kerf is null ? "machine" : "--kerf", e);
+        }
     }
 
-    private static ImmutableArray<OutputFile> Draw(MountedGear gear, Part part, GearKerf kerf, MechanismReport report, CutRequest request)
+    private static ImmutableArray<OutputFile> Draw(CutPart part, MechanismReport report, CutRequest request)
     {
+        MountedGear gear = part.Gear;
         Drawing drawing = PartDrawing.Of(
-            part, report.Mechanism.Machine.LayerNames, request.Output.Tolerance, request.Output.Pieces,
-            GearWords.Of(gear.Blank, report.Mechanism.Title, gear.Material, kerf, FindingsOn(gear, report), report.Verdict));
+            part.Part, report.Mechanism.Machine.LayerNames, request.Output.Tolerance, request.Output.Pieces,
+            GearWords.Of(gear.Blank, report.Mechanism.Title, gear.Material, part.Written.Kerf, FindingsOn(gear, report), report.Verdict));
         string name = gear.Name.Replace(' ', '-');
         return [.. request.Formats.Select(format => new OutputFile(
             name + FileFormats.EndingOf(format), FileFormats.Write(drawing, format, request.Output.DxfVersion)))];
@@ -172,4 +168,6 @@ public static class CutVerb
             .Concat(mechanism.Gears.Select(gear => gear.Material).OfType<Material>().SelectMany(material => material.Cautions))
             .Distinct(),
     ];
+
+    private sealed record CutPart(MountedGear Gear, Part Part, WrittenGear Written);
 }

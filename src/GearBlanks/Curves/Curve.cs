@@ -41,6 +41,9 @@ public abstract record Curve
     /// <summary>Point, tangent, curvature and length in one.</summary>
     internal abstract CurveState StateAt(double parameter);
 
+    /// <summary>Angle by which the direction turns between two parameters, rad, counter-clockwise positive.</summary>
+    internal virtual double TurnBetween(double from, double to) => StateAt(to).Turned - StateAt(from).Turned;
+
     /// <summary>
     /// What the fewest pieces depend on, per unit of the parameter: |dk/ds|^(1/3) ds for arcs, |k|^(1/2) ds for chords, with k the curvature.
     /// </summary>

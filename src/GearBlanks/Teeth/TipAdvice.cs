@@ -23,7 +23,7 @@ internal sealed record TipAdvice(Toothing Teeth, double Wanted)
         : null;
 
     private string? Most(double asked, Func<double, TipForm> with, string what) =>
-        NearestWorking.Of(value => HasLand(() => With(Teeth.Data with { Tip = with(value) })), asked, 0, asked) is { } most
+        NearestWorking.Of(value => HasLand(Teeth.Data with { Tip = with(value) }), asked, 0, asked) is { } most
             ? FormattableString.Invariant($"use a tip {what} of at most {most:0.######} mm")
             : null;
 
@@ -35,30 +35,23 @@ internal sealed record TipAdvice(Toothing Teeth, double Wanted)
             RackBar bar => (bar.TipHeight, bar.FormHeight, "height"),
             _ => throw new InvalidOperationException("Teeth of an unknown kind."),
         };
-        return NearestWorking.Of(value => HasLand(() => With(value)), tip, form, tip, Decimals) is { } shorter
+        return NearestWorking.Of(value => HasLand(With(value)), tip, form, tip, Decimals) is { } shorter
             ? FormattableString.Invariant($"{(shorter < tip ? "lower" : "raise")} the tip {what} to {shorter:0.######} mm")
             : null;
     }
 
-    private Toothing With(double tip) => Teeth.Data switch
+    private ToothData With(double tip) => Teeth.Data switch
     {
-        RackBarData bar => With(bar with { TipHeight = tip }),
-        GearData gear => With(gear with { TipDiameter = tip }),
+        RackBarData bar => bar with { TipHeight = tip },
+        GearData gear => gear with { TipDiameter = tip },
         _ => throw new InvalidOperationException("Teeth of an unknown kind."),
     };
 
-    private static Toothing With(ToothData data) => data switch
-    {
-        RackBarData bar => RackBar.Create(bar),
-        GearData gear => Gear.Of(gear),
-        _ => throw new InvalidOperationException("Teeth of an unknown kind."),
-    };
-
-    private bool HasLand(Func<Toothing> make)
+    private bool HasLand(ToothData data)
     {
         try
         {
-            return make() is { IsPointed: false } teeth && teeth.TipThickness >= Wanted;
+            return Toothing.Of(data) is { IsPointed: false } teeth && teeth.TipThickness >= Wanted;
         }
         catch (GearGeometryException)
         {

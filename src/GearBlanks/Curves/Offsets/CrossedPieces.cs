@@ -55,7 +55,7 @@ internal sealed class CrossedPieces
         return follows && Math.Abs(Turn(Pieces[i].Curve)) + Math.Abs(Turn(Pieces[j % count].Curve)) < Math.PI;
     }
 
-    private static double Turn(Curve curve) => Turning.Between(curve, curve.Start, curve.End);
+    private static double Turn(Curve curve) => curve.TurnBetween(curve.Start, curve.End);
 
     private void Add(int i, int j, Curve[] all, double first, double second)
     {

@@ -59,7 +59,7 @@ internal sealed class Crossings
         Search(splitsFirst ? after : first, splitsFirst ? second : after);
     }
 
-    private static double Turn(Span span) => Math.Abs(Turning.Between(span.Curve, span.From, span.To));
+    private static double Turn(Span span) => Math.Abs(span.Curve.TurnBetween(span.From, span.To));
 
     private void TryChords(Span first, Span second, Vector along, Vector across)
     {

@@ -66,8 +66,11 @@ internal sealed record EllipseOffset(Curve Base, Beam Beam, int Side, Motion Pla
     public override double LengthBetween(double from, double to)
     {
         double start = NormalAt(from).Angle;
-        return Base.LengthBetween(from, to) + (Side * Beam.EdgeLength(start, start + Turning.Between(Base, from, to)));
+        return Base.LengthBetween(from, to) + (Side * Beam.EdgeLength(start, start + Base.TurnBetween(from, to)));
     }
+
+    /// <inheritdoc/>
+    internal override double TurnBetween(double from, double to) => Handedness * Base.TurnBetween(from, to);
 
     /// <inheritdoc/>
     internal override CurveState StateAt(double parameter)
