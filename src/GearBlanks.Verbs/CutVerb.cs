@@ -108,7 +108,7 @@ public static class CutVerb
     {
         MountedGear gear = part.Gear;
         Drawing drawing = PartDrawing.Of(
-            part.Part, report.Mechanism.Machine.LayerNames, request.Output.Tolerance, request.Output.Pieces,
+            part.Part, report.Mechanism.Machine.Layers, request.Output.Tolerance, request.Output.Pieces,
             GearWords.Of(gear.Blank, report.Mechanism.Title, gear.Material, part.Written.Kerf, FindingsOn(gear, report), report.Verdict));
         string name = gear.Name.Replace(' ', '-');
         return [.. request.Formats.Select(format => new OutputFile(

@@ -82,7 +82,7 @@ public static class GearVerb
             .OrderByDescending(finding => finding.Level)];
         (Part part, WrittenGear gearAsWritten) = WrittenGear.Of(blank, null, machine, request.Kerf);
         Drawing drawing = PartDrawing.Of(
-            part, machine.LayerNames, request.Output.Tolerance, request.Output.Pieces,
+            part, machine.Layers, request.Output.Tolerance, request.Output.Pieces,
             GearWords.Of(blank, null, null, gearAsWritten.Kerf, findings, findings.Max(finding => finding.Level)));
         Outcome<WrittenFile> written = SingleFile.Write(request.Out, FileFormats.Write(drawing, format, request.Output.DxfVersion), mustBeNew: false);
         return written.Value is null

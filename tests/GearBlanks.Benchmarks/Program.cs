@@ -14,5 +14,6 @@ ManualConfig config = ManualConfig.CreateEmpty()
     .AddLogger(ConsoleLogger.Default)
     .WithOptions(ConfigOptions.DisableLogFile);
 
+Console.WriteLine(PieceTable.Told());
 Console.WriteLine(PolygonAccuracy.Told());
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args, config);

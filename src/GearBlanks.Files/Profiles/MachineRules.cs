@@ -39,7 +39,7 @@ internal static class MachineRules
     private static void CheckLayers(Entries layers, ProblemList problems)
     {
         var names = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
-        foreach (var key in ProfileKeys.MachineLayers.Keys)
+        foreach (var key in ProfileKeys.MachineLayers.Keys.Where(key => key.Kind == KeyKind.LayerName))
         {
             if (layers.Text(key.Name) is { } name && !names.Add(name))
             {

@@ -27,7 +27,7 @@ internal static class ProfileBuilder
             KeyValuePair.Create(Operation.Engrave, layers.Text("engrave")!),
             KeyValuePair.Create(Operation.Note, layers.Text("note")!),
         ]);
-        return new Machine(name, file.Text("title")!, names, Cautions(file))
+        return new Machine(name, file.Text("title")!, new LayerPlan(names, layers.Text("first") == "holes"), Cautions(file))
         {
             Compensates = file.Flag("compensates") ?? false,
             Kerfs = [.. file.Tables("kerf").Select(SheetKerf)],

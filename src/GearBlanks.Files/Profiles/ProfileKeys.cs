@@ -37,6 +37,7 @@ internal static class ProfileKeys
         new Key("holes", KeyKind.LayerName, "Cut through: holes.").Required(),
         new Key("engrave", KeyKind.LayerName, "Marked on the surface.").Required(),
         new Key("note", KeyKind.LayerName, "For people: never cut or marked.").Required(),
+        new("first", KeyKind.Choice, "What the machine does first, `engrave` where left out. The outside always comes last: a part that is cut free moves.") { Choices = ["engrave", "holes"] },
     ]);
 
     public static readonly KeyTable MachineKerf = new("kerf", "The kerf in one kind of sheet; in others it is not known, and files stay nominal.",

@@ -23,26 +23,28 @@ public static class PartDrawing
 
     /// <summary>Draws a part.</summary>
     /// <param name="part">The part.</param>
-    /// <param name="layerNames">The layer name of each operation.</param>
+    /// <param name="layers">The machine's layers.</param>
     /// <param name="tolerance">Greatest distance between the written pieces and the exact outline, mm.</param>
     /// <param name="pieces">Arcs or chords.</param>
     /// <param name="words">What the note says, a line an item.</param>
     public static Drawing Of(
-        Part part, IReadOnlyDictionary<Operation, string> layerNames, double tolerance, Pieces pieces, IEnumerable<string> words)
+        Part part, LayerPlan layers, double tolerance, Pieces pieces, IEnumerable<string> words)
     {
         DrawingLayer outside = Contours(Operation.CutOutside, [part.Outside]);
         double bottom = Extent.Of(outside).Bottom - NoteGap;
-        return new Drawing(part.Name,
-        [
-            new DrawingLayer(layerNames[Operation.Note], Operation.Note, Notes(words, bottom), []),
-            new DrawingLayer(layerNames[Operation.Engrave], Operation.Engrave, [.. part.Engraving.Select(Rounded)], []),
-            Contours(Operation.CutHoles, part.Holes),
-            outside,
-        ]);
+        return new Drawing(part.Name, [.. layers.Order.Select(operation => operation switch
+        {
+            Operation.Note => Strokes(operation, Notes(words, bottom)),
+            Operation.Engrave => Strokes(operation, [.. part.Engraving.Select(Rounded)]),
+            Operation.CutHoles => Contours(operation, part.Holes),
+            _ => outside,
+        })]);
+
+        DrawingLayer Strokes(Operation operation, ImmutableArray<ArcPath> strokes) => new(layers.Names[operation], operation, strokes, []);
 
         // Circles stay circles; everything else becomes a path.
         DrawingLayer Contours(Operation operation, ImmutableArray<Outline> outlines) => new(
-            layerNames[operation], operation,
+            layers.Names[operation], operation,
             [.. outlines.Where(outline => outline.AsCircle is null).Select(outline => OutlineFit.Fit(outline, tolerance, pieces))],
             [.. outlines.Select(outline => outline.AsCircle).OfType<Circle>()]);
     }

@@ -13,9 +13,9 @@ public sealed record Material(string Name, string Title, double? ThermalExpansio
 /// <summary>A machine or shop, from profiles/machines.</summary>
 /// <param name="Name">File name of the profile.</param>
 /// <param name="Title">What it is called in words.</param>
-/// <param name="LayerNames">The layer name of each operation.</param>
+/// <param name="Layers">The layers of its drawings.</param>
 /// <param name="Cautions">What to mind when it runs.</param>
-public sealed record Machine(string Name, string Title, ImmutableDictionary<Operation, string> LayerNames, ImmutableArray<string> Cautions)
+public sealed record Machine(string Name, string Title, LayerPlan Layers, ImmutableArray<string> Cautions)
 {
     /// <summary>True where the shop, the controller or the CAM program moves the cut off the outline itself: files stay nominal.</summary>
     public bool Compensates { get; init; }

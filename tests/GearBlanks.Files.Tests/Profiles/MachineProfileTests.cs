@@ -1,6 +1,10 @@
+using GearBlanks.Blanks;
+using GearBlanks.Blanks.Bores;
+using GearBlanks.Curves.Fitting;
 using GearBlanks.Cutting;
 using GearBlanks.Files.Profiles;
 using GearBlanks.Mechanisms;
+using GearBlanks.Teeth;
 
 namespace GearBlanks.Files.Tests.Profiles;
 
@@ -62,6 +66,21 @@ public sealed class MachineProfileTests : IDisposable
         Assert.Equal((0.5, 0.5), (machine.LeastFeature!.At(0), machine.LeastFeature.At(10)));
     }
 
+    /// <summary>Whatever comes first, the outside comes last: a part that is cut free moves.</summary>
+    [Theory]
+    [InlineData("", new[] { Operation.Note, Operation.Engrave, Operation.CutHoles, Operation.CutOutside })]
+    [InlineData("first = \"engrave\"", new[] { Operation.Note, Operation.Engrave, Operation.CutHoles, Operation.CutOutside })]
+    [InlineData("first = \"holes\"", new[] { Operation.Note, Operation.CutHoles, Operation.Engrave, Operation.CutOutside })]
+    public void A_machine_has_its_order(string first, Operation[] order)
+    {
+        Machine machine = Read($"title = \"Test\"\n[layers]\noutside = \"a\"\nholes = \"b\"\nengrave = \"c\"\nnote = \"d\"\n{first}\n").Value!;
+        Assert.Equal(order, machine.Layers.Order);
+        Part part = PartBuilder.Build(new Blank("disc", ExternalGear.Create(new GearData(20, 1, ProfileFinder.BuiltIn.Rack(DefaultNames.Rack, Asked).Value!)), 2, new Cutouts { Bore = new RoundBore(4) }, []));
+        Drawing drawing = PartDrawing.Of(part, machine.Layers, 0.001, Pieces.Arcs, []);
+        Assert.Equal(order, drawing.Layers.Select(layer => layer.Operation));
+        Assert.Equal(order.Select(operation => machine.Layers.Names[operation]), drawing.Layers.Select(layer => layer.Name));
+    }
+
     [Theory]
     [InlineData("[[kerf]]\nmaterial = \"brass\"\nthickness = [2, 1]\nwidth = 0.2\nsource = \"t\"", "kerf.thickness")]
     [InlineData("[[kerf]]\nmaterial = \"brass\"\nthickness = [1, 2]\nwidth = [0.1, 0.5]\nsource = \"t\"", "kerf.width")]
@@ -78,6 +97,10 @@ public sealed class MachineProfileTests : IDisposable
         Assert.Null(outcome.Value);
         Assert.Contains(outcome.Problems, problem => problem.Key == key);
     }
+
+    [Fact]
+    public void The_outside_cannot_come_first() => Assert.Contains(
+        Read(Layers.Replace(" }", ", first = \"outside\" }", StringComparison.Ordinal)).Problems, problem => problem.Key == "layers.first");
 
     private static Machine BuiltIn(string name) => ProfileFinder.BuiltIn.Machine(name, Asked).Value!;
 

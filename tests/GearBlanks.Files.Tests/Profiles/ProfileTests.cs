@@ -68,10 +68,10 @@ public sealed class ProfileTests : IDisposable
     public void The_drawing_machine_has_a_layer_for_each_operation()
     {
         var machine = Good(ProfileFinder.BuiltIn.Machine("drawing", Asked));
-        Assert.Equal("outside", machine.LayerNames[Operation.CutOutside]);
-        Assert.Equal("holes", machine.LayerNames[Operation.CutHoles]);
-        Assert.Equal("engrave", machine.LayerNames[Operation.Engrave]);
-        Assert.Equal("note", machine.LayerNames[Operation.Note]);
+        Assert.Equal("outside", machine.Layers.Names[Operation.CutOutside]);
+        Assert.Equal("holes", machine.Layers.Names[Operation.CutHoles]);
+        Assert.Equal("engrave", machine.Layers.Names[Operation.Engrave]);
+        Assert.Equal("note", machine.Layers.Names[Operation.Note]);
     }
 
     [Fact]

@@ -35,8 +35,8 @@ public static class RealGears
     }
 
     private static (string Name, Drawing Drawing) Single(string name, GearData data) =>
-        (name, Draw(new Blank(name, ExternalGear.Create(data), 2, new Cutouts { Bore = new RoundBore(1.5) }, []) { IsDisc = true }));
+        (name, Draw(new Blank(name, ExternalGear.Create(data), 2, new Cutouts { Bore = new RoundBore(1.5) }, [])));
 
     private static Drawing Draw(Blank blank) =>
-        PartDrawing.Of(PartBuilder.Build(blank), Machine.LayerNames, Tolerance, Pieces.Arcs, [blank.Name, "nominal, kerf not compensated"]);
+        PartDrawing.Of(PartBuilder.Build(blank), Machine.Layers, Tolerance, Pieces.Arcs, [blank.Name, "nominal, kerf not compensated"]);
 }

@@ -12,8 +12,8 @@ namespace GearBlanks.Tests.Cutting;
 /// <summary>Drawings of parts.</summary>
 public sealed class PartDrawingTests
 {
-    private static readonly ImmutableDictionary<Operation, string> Names = ImmutableDictionary<Operation, string>.Empty
-        .Add(Operation.CutOutside, "outer").Add(Operation.CutHoles, "inner").Add(Operation.Engrave, "mark").Add(Operation.Note, "words");
+    private static readonly LayerPlan Names = new(ImmutableDictionary<Operation, string>.Empty
+        .Add(Operation.CutOutside, "outer").Add(Operation.CutHoles, "inner").Add(Operation.Engrave, "mark").Add(Operation.Note, "words"), false);
 
     private static readonly ImmutableArray<string> Lines = ["nominal, kerf not compensated", "brass 2 mm"];
 

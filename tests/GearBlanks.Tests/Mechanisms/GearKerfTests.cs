@@ -10,7 +10,7 @@ namespace GearBlanks.Tests.Mechanisms;
 /// <summary>Which kerf a file carries, and the machine's least feature.</summary>
 public sealed class GearKerfTests
 {
-    private static readonly Machine Laser = new("laser", "Laser", ImmutableDictionary<Operation, string>.Empty, [])
+    private static readonly Machine Laser = new("laser", "Laser", new LayerPlan(ImmutableDictionary<Operation, string>.Empty, false), [])
     {
         Kerfs = [new SheetKerf("acrylic", 2.9, 3.1, Kerf.Of(0.2), "test"), new SheetKerf("acrylic", 5, 6, new Kerf(0.25, 0.3), "test")],
         LeastFeature = new LeastFeature(0.7, 1.2, "test"),

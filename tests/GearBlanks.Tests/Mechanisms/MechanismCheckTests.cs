@@ -123,7 +123,7 @@ public sealed class MechanismCheckTests
 
         public Outcome<Material> Material(string name, Place askedAt) => new Material(name, name, null, []);
 
-        public Outcome<Machine> Machine(string name, Place askedAt) => new Machine(name, name, ImmutableDictionary<Operation, string>.Empty, []);
+        public Outcome<Machine> Machine(string name, Place askedAt) => new Machine(name, name, new LayerPlan(ImmutableDictionary<Operation, string>.Empty, false), []);
 
         public Outcome<Limits> Limits(string name, Place askedAt) => new Limits
         {

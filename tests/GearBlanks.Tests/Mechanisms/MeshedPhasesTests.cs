@@ -133,7 +133,7 @@ public sealed class MeshedPhasesTests
     private static Mechanism Mechanism(MountedGear[] gears, (int First, int Second)[] meshes) => new(
         "train",
         null!,
-        new Machine("drawing", "drawing", ImmutableDictionary<Operation, string>.Empty, []),
+        new Machine("drawing", "drawing", new LayerPlan(ImmutableDictionary<Operation, string>.Empty, false), []),
         [.. gears.Select(gear => gear.Axis)],
         [.. gears.Select(gear => new Sandwich(gear.Sandwich, gear.Axis, [gear]))],
         [.. meshes.Select(mesh => Mesh(gears[mesh.First], gears[mesh.Second]))],

@@ -86,7 +86,7 @@ internal static class TestJobs
             name == "brass" ? new Material(name, "Brass", null, []) : Missing(name, askedAt);
 
         public Outcome<Machine> Machine(string name, Place askedAt) => name is DefaultNames.Machine or "other"
-            ? new Machine(name, name, ImmutableDictionary<Operation, string>.Empty, [])
+            ? new Machine(name, name, new LayerPlan(ImmutableDictionary<Operation, string>.Empty, false), [])
             : Missing(name, askedAt);
 
         public Outcome<Limits> Limits(string name, Place askedAt) => name is DefaultNames.Limits or "other"

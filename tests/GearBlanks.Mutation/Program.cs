@@ -1,0 +1,18 @@
+using System.Globalization;
+using GearBlanks.Mutation;
+
+// `list of arguments`: repository folder processes seconds pattern...; or, as the process that does the work: work ids-file
+CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
+CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
+if (args is ["work", string ids])
+{
+    return Worker.Run(ids);
+}
+
+if (args is not [string repository, string folder, string processes, string namespaces, .. string[] files])
+{
+    await Console.Error.WriteLineAsync("Arguments: the repository's folder, the kernel's folder to change, processes, namespaces of the tests, files.");
+    return 2;
+}
+
+return Campaign.Run(Path.GetFullPath(repository), folder, int.Parse(processes, CultureInfo.InvariantCulture), namespaces, files);
