@@ -24,6 +24,13 @@ internal static class MeshText
         Add("angular backlash of gear 1, degrees", pair.FirstAngularBacklash * DegreesInARadian, 4);
         Add("angular backlash of gear 2, degrees", pair.SecondAngularBacklash * DegreesInARadian, 4);
         Add("contact ratio", pair.ContactRatio, 4);
+        if (pair.ContactEnds is var (atRoot, atTip))
+        {
+            AddSliding("gear 1", atRoot.FirstSliding, atTip.FirstSliding);
+            AddSliding("gear 2", atTip.SecondSliding, atRoot.SecondSliding);
+        }
+
+        Add("turns of gear 1 until the same teeth meet", pair.HuntingTurns, 0);
         Add("clearance of tip 1 from root 2, mm", pair.FirstTipClearance, 4);
         Add("clearance of tip 2 from root 1, mm", pair.SecondTipClearance, 4);
         console.Say(table);
@@ -32,6 +39,11 @@ internal static class MeshText
             console.Say(sizes);
         }
 
+        void AddSliding(string gear, double atRoot, double atTip)
+        {
+            string root = double.IsInfinity(atRoot) ? "without bound" : Tables.Figure(atRoot, 3);
+            table.AddRow($"specific sliding of {gear}, root and tip", $"{root}, {(double.IsInfinity(atTip) ? "without bound" : Tables.Figure(atTip, 3))}");
+        }
 
         void Add(string name, double? figure, int decimals) =>
             table.AddRow(name, figure is { } value ? Tables.Figure(value, decimals) : "none");

@@ -29,6 +29,16 @@ public static class MeshJson
         json.WriteEndArray();
         json.WriteEndObject();
         json.WriteNumber("contactRatio", pair.ContactRatio);
+        json.WriteStartArray("contactEnds");
+        if (pair.ContactEnds is var (atRoot, atTip))
+        {
+            WriteEnd(json, atRoot);
+            WriteEnd(json, atTip);
+        }
+
+        json.WriteEndArray();
+        WriteOptionalNumber(json, "huntingTurns", pair.HuntingTurns);
+        WriteOptionalNumber(json, "leastRingTeethForRadialAssembly", pair is RingPair ring ? RadialAssembly.LeastRingTeeth(ring) : null);
         json.WriteNumbers("tipClearance", pair.FirstTipClearance, pair.SecondTipClearance);
         json.WriteStartArray("filletClearance");
         WriteOptionalValue(json, pair.FirstFilletClearance);
@@ -38,6 +48,31 @@ public static class MeshJson
         WriteGear(json, pair.First, pair.FirstWorkingRadius, mesh?.First.Name);
         WriteGear(json, pair.Second, pair.SecondWorkingRadius, mesh?.Second.Name);
         json.WriteEndArray();
+    }
+
+    // Sliding without bound, where contact comes down to a base circle, is null.
+    private static void WriteEnd(Utf8JsonWriter json, ContactEnd end)
+    {
+        json.WriteStartObject();
+        json.WriteNumber("fromPitchPoint", end.FromPitchPoint);
+        json.WriteNumbers("radius", end.FirstRadius, end.SecondRadius);
+        json.WriteStartArray("specificSliding");
+        WriteOptionalValue(json, double.IsInfinity(end.FirstSliding) ? null : end.FirstSliding);
+        WriteOptionalValue(json, double.IsInfinity(end.SecondSliding) ? null : end.SecondSliding);
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void WriteOptionalNumber(Utf8JsonWriter json, string name, int? value)
+    {
+        if (value is { } number)
+        {
+            json.WriteNumber(name, number);
+        }
+        else
+        {
+            json.WriteNull(name);
+        }
     }
 
     private static void WriteGear(Utf8JsonWriter json, Teeth.Toothing gear, double workingRadius, string? name)

@@ -48,6 +48,17 @@ public sealed record ExternalPair : GearPair
         }
     }
 
+    private protected override ContactEnd EndAt(double roll)
+    {
+        double other = (CentreDistance * Math.Sin(WorkingPressureAngle)) - roll;
+
+        // Along its flank a gear moves by its speed of turning, which is as 1 / z, times the radius of curvature.
+        return new ContactEnd(
+            double.Hypot(First.BaseRadius, roll), double.Hypot(Second.BaseRadius, other),
+            Sliding(roll / First.Teeth, other / Second.Teeth), Sliding(other / Second.Teeth, roll / First.Teeth),
+            roll - (FirstWorkingRadius * Math.Sin(WorkingPressureAngle)));
+    }
+
     private double? FilletClearance(ExternalGear gear, ExternalGear mate)
     {
         double working = CentreDistance * gear.Teeth / (gear.Teeth + mate.Teeth);

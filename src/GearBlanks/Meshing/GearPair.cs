@@ -1,3 +1,4 @@
+using System.Numerics;
 using GearBlanks.Curves;
 using GearBlanks.Teeth;
 
@@ -65,6 +66,21 @@ public abstract record GearPair
         }
     }
 
+    /// <summary>
+    /// Where contact begins and ends: at the root of the first one's flank (in a ring the pinion's, over a rack the gear's) and at its tip; null where the flanks
+    /// never touch. Both lie within the flanks that are really there: undercut, tip round, chamfer and relief are out.
+    /// Source: the specific sliding as in ISO/TR 4467:1982; from memory.
+    /// </summary>
+    public (ContactEnd AtRoot, ContactEnd AtTip)? ContactEnds => Contact is var (start, end) && start <= end ? (EndAt(start), EndAt(end)) : null;
+
+    /// <summary>
+    /// Turns of the first one until the same two teeth meet again: z2 / gcd(z1, z2); null with a rack. The greater the better the wear is spread: it is greatest, a
+    /// hunting tooth, where the counts have no common divisor.
+    /// </summary>
+    public int? HuntingTurns => First is RackBar || Second is RackBar
+        ? null
+        : Second.Teeth / (int)BigInteger.GreatestCommonDivisor(First.Teeth, Second.Teeth);
+
     /// <summary>Clearance of the first one's tip from the second's root, mm.</summary>
     public abstract double FirstTipClearance { get; }
 
@@ -84,6 +100,9 @@ public abstract record GearPair
 
     /// <summary>Where contact begins and ends on the line of action, mm.</summary>
     private protected abstract (double Start, double End) Contact { get; }
+
+    /// <summary>An end of contact at a length of the line of action, mm, counted as <see cref="Contact"/> does.</summary>
+    private protected abstract ContactEnd EndAt(double roll);
 
     /// <summary>The pair at a distance.</summary>
     /// <param name="first">One toothing.</param>
@@ -122,6 +141,9 @@ public abstract record GearPair
 
     /// <summary>Length of the tangent from a point of a gear at a radius to its base circle, mm.</summary>
     private protected static double RollLength(Gear gear, double radius) => Involute.RollAt(gear.BaseRadius, radius) * gear.BaseRadius;
+
+    /// <summary>Specific sliding of the one whose way along the flank is the first given, against the other's.</summary>
+    private protected static double Sliding(double own, double other) => own > 0 ? 1 - (other / own) : double.NegativeInfinity;
 
     private double? AngularBacklash(double workingRadius) =>
         double.IsInfinity(workingRadius) ? null : CircumferentialBacklash / workingRadius;

@@ -51,7 +51,8 @@ internal static class PairAdvice
             : $"{char.ToUpperInvariant(shift[0])}{shift[1..]}, or {apart}.";
     }
 
-    private static string Move(GearPair pair, double distance)
+    /// <summary>The distance changed to another, mm.</summary>
+    public static string Move(GearPair pair, double distance)
     {
         bool further = distance > pair.CentreDistance;
         string by = Words.Mm(Math.Abs(distance - pair.CentreDistance));

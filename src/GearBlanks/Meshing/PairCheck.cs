@@ -20,42 +20,36 @@ public static class PairCheck
 
         // Advice that leads to another finding is none.
         double aim = limits.Backlash.Times(m).Judge(wantedBacklash) is (Level.Ok, _) ? wantedBacklash : limits.WantedBacklash * m;
-        yield return Check.Of(
-            "backlash", place, pair.CircumferentialBacklash, limits.Backlash.Times(m), "mm",
-            "Circumferential backlash at the working circle", _ => PairAdvice.Backlash(pair, firstName, aim));
-        yield return Check.Of(
-            "contact-ratio", place, pair.ContactRatio, limits.ContactRatio, "",
-            "Contact ratio", bound => PairAdvice.ContactRatio(pair, aim, bound));
-        yield return TipClearance(pair.First, firstName, secondName, pair.FirstTipClearance, place, limits);
-        yield return TipClearance(pair.Second, secondName, firstName, pair.SecondTipClearance, place, limits);
-        if (pair.FirstFilletClearance is { } first)
-        {
-            yield return FilletClearance(pair, pair.First, pair.Second, firstName, secondName, first, place, limits);
-        }
-
-        if (pair.SecondFilletClearance is { } second)
-        {
-            yield return FilletClearance(pair, pair.Second, pair.First, secondName, firstName, second, place, limits);
-        }
-
-        if (pair is RingPair ring)
-        {
-            foreach (Finding finding in RingCheck.Of(ring, firstName, secondName, place))
-            {
-                yield return finding;
-            }
-        }
+        var least = new Lazy<LeastRemedy>(() => new LeastRemedy(pair, firstName, secondName, limits, wantedBacklash));
+        return PairFigures.OfMesh(pair, limits).Select(figure => Check.Of(
+            figure.Name, place, figure.Value, figure.Limit, figure.Unit, What(figure, pair, firstName, secondName),
+            bound => $"{Advice(figure, pair, firstName, secondName, aim, bound)} {least.Value.Sentence(figure)}"));
     }
 
-    private static Finding TipClearance(Toothing one, string name, string mate, double clearance, string place, Limits limits) =>
-        Check.Of(
-            "tip-clearance", place, clearance, limits.TipClearance.Times(one.Module), "mm", $"Clearance of the tip of {name} from the root of {mate}",
-            bound => TipChange.By(one, name, bound - clearance));
+    private static string What(PairFigure figure, GearPair pair, string firstName, string secondName)
+    {
+        (string name, string mate) = figure.Side == 2 ? (secondName, firstName) : (firstName, secondName);
+        return figure.Name switch
+        {
+            "backlash" => "Circumferential backlash at the working circle",
+            "contact-ratio" => "Contact ratio",
+            "tip-clearance" => $"Clearance of the tip of {name} from the root of {mate}",
+            "fillet-clearance" => $"Room between the tip corner of {mate} and the fillet of {name}",
+            _ => RingAdvice.What(figure.Name, (RingPair)pair, firstName, secondName),
+        };
+    }
 
-    private static Finding FilletClearance(
-        GearPair pair, Toothing one, Toothing mate, string name, string mateName, double clearance, string place, Limits limits) =>
-        Check.Of(
-            "fillet-clearance", place, clearance, limits.FilletClearance.Times(one.Module), "mm",
-            $"Room between the tip corner of {mateName} and the fillet of {name}",
-            bound => PairAdvice.FilletClearance(pair, one, mate, name, mateName, bound));
+    private static string Advice(PairFigure figure, GearPair pair, string firstName, string secondName, double aim, double bound)
+    {
+        (Toothing one, Toothing mate) = figure.Side == 2 ? (pair.Second, pair.First) : (pair.First, pair.Second);
+        (string name, string mateName) = figure.Side == 2 ? (secondName, firstName) : (firstName, secondName);
+        return figure.Name switch
+        {
+            "backlash" => PairAdvice.Backlash(pair, firstName, aim),
+            "contact-ratio" => PairAdvice.ContactRatio(pair, aim, bound),
+            "tip-clearance" => TipChange.By(one, name, bound - figure.Value),
+            "fillet-clearance" => PairAdvice.FilletClearance(pair, one, mate, name, mateName, bound),
+            _ => RingAdvice.Of(figure.Name, (RingPair)pair, firstName, secondName),
+        };
+    }
 }

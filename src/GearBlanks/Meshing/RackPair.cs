@@ -57,6 +57,17 @@ public sealed record RackPair : GearPair
         }
     }
 
+    private protected override ContactEnd EndAt(double roll)
+    {
+        double sine = Math.Sin(WorkingPressureAngle);
+        double ofRack = Gear.ReferenceRadius * sine;
+        double radius = double.Hypot(Gear.BaseRadius, roll);
+        double height = RollingHeight + ((ofRack - roll) * sine);
+        return First is RackBar
+            ? new ContactEnd(height, radius, Sliding(ofRack, roll), Sliding(roll, ofRack), roll - ofRack)
+            : new ContactEnd(radius, height, Sliding(roll, ofRack), Sliding(ofRack, roll), roll - ofRack);
+    }
+
     // Of the line on which the gear's reference circle rolls, over the rack's reference line.
     private double RollingHeight => CentreDistance - Gear.ReferenceRadius;
 

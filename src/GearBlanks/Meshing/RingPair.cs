@@ -106,6 +106,17 @@ public sealed record RingPair : GearPair
         Math.Max(RollLength(Pinion, Pinion.FormRadius), RollLength(Ring, Ring.TipFormRadius) - Line),
         Math.Min(RollLength(Pinion, Pinion.TipFormRadius), RollLength(Ring, Ring.FormRadius) - Line));
 
+    private protected override ContactEnd EndAt(double roll)
+    {
+        double other = roll + Line;
+        (double pinion, double ring) = (roll / Pinion.Teeth, other / Ring.Teeth);
+        (double pinionRadius, double ringRadius) = (double.Hypot(Pinion.BaseRadius, roll), double.Hypot(Ring.BaseRadius, other));
+        double fromPitchPoint = roll - (WorkingRadius(Pinion) * Math.Sin(WorkingPressureAngle));
+        return First is RingGear
+            ? new ContactEnd(ringRadius, pinionRadius, Sliding(ring, pinion), Sliding(pinion, ring), fromPitchPoint)
+            : new ContactEnd(pinionRadius, ringRadius, Sliding(pinion, ring), Sliding(ring, pinion), fromPitchPoint);
+    }
+
     private double Line => CentreDistance * Math.Sin(WorkingPressureAngle);
 
     private double PinionTipClearance => Ring.RootRadius - CentreDistance - Pinion.TipRadius;

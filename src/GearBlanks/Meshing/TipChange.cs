@@ -14,7 +14,7 @@ internal static class TipChange
     public static string By(Toothing one, string name, double shorter)
     {
         string by = Words.Mm(Math.Ceiling((one is RackBar ? 1 : 2) * shorter * 1000) / 1000);
-        return $"{Verb(one)} of {name} by {by}.";
+        return $"{Verb(one, isInSentence: false)} of {name} by {by}.";
     }
 
     /// <summary>The start of a sentence for the longest tip with room; null where no tip has.</summary>
@@ -28,15 +28,35 @@ internal static class TipChange
         double Room(double shorter) => room(WithTip(one, At(shorter)));
         const double shortest = 1 - KeptFlank;
         return Room(shortest) > 0 && Brent.TryFindRoot(Room, 0, shortest, 1e-7, 100, out double least)
-            ? $"{Verb(one)} of {name} to {Words.Mm(OnGrid(one, At(least)))}"
+            ? $"{Verb(one, isInSentence: false)} of {name} to {Words.Mm(OnGrid(one, At(least)))}"
             : null;
     }
 
-    private static string Verb(Toothing one) => one switch
+    /// <summary>What is done to the tip.</summary>
+    public static string Verb(Toothing one, bool isInSentence)
     {
-        RackBar => "Lower the tip height",
-        RingGear => "Raise the tip diameter",
-        _ => "Lower the tip diameter",
+        string verb = one switch
+        {
+            RackBar => "Lower the tip height",
+            RingGear => "Raise the tip diameter",
+            _ => "Lower the tip diameter",
+        };
+        return isInSentence ? char.ToLowerInvariant(verb[0]) + verb[1..] : verb;
+    }
+
+    /// <summary>Tip diameter, of a rack tip height, shorter by at least a length, mm, on the grid of hundredths.</summary>
+    public static double Shortened(Toothing one, double by)
+    {
+        double tip = Ends(one).Tip;
+        return OnGrid(one, one is RingGear ? tip + by : tip - by);
+    }
+
+    /// <summary>The numbers with another tip diameter, of a rack tip height, mm.</summary>
+    public static ToothData DataWith(Toothing one, double tip) => one.Data switch
+    {
+        RackBarData rack => rack with { TipHeight = tip },
+        GearData gear => gear with { TipDiameter = tip },
+        _ => throw new InvalidOperationException("Teeth of an unknown kind."),
     };
 
     private static (double Tip, double Form) Ends(Toothing one) => one switch
@@ -45,11 +65,7 @@ internal static class TipChange
         _ => (2 * ((Gear)one).TipRadius, 2 * ((Gear)one).FormRadius),
     };
 
-    private static Toothing WithTip(Toothing one, double tip) => one switch
-    {
-        RackBar rack => RackBar.Create(rack.Data with { TipHeight = tip }),
-        _ => Gear.Of(((Gear)one).Data with { TipDiameter = tip }),
-    };
+    private static Toothing WithTip(Toothing one, double tip) => Toothing.Of(DataWith(one, tip));
 
     // On the grid of hundredths, rounded to the safe side, so that typing it in is enough.
     private static double OnGrid(Toothing one, double tip) =>

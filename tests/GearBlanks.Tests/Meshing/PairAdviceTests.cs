@@ -80,9 +80,9 @@ public sealed class PairAdviceTests
         Assert.StartsWith(
             "No distance gives 1 mm of backlash: shift a by -",
             Find(InRing(14.4), "backlash", 1, TestLimits.Common with { Backlash = TestLimits.Between(0, 0.9, 1.1, 2) }).Advice, StringComparison.Ordinal);
-        Assert.Equal(
-            "No distance gives 9 mm of backlash: thin the teeth more.",
-            Find(InRing(14.4), "backlash", 9, TestLimits.Common with { Backlash = TestLimits.Between(0, 8, 10, 20) }).Advice);
+        Assert.StartsWith(
+            "No distance gives 9 mm of backlash: thin the teeth more. No single change ",
+            Find(InRing(14.4), "backlash", 9, TestLimits.Common with { Backlash = TestLimits.Between(0, 8, 10, 20) }).Advice, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -93,7 +93,7 @@ public sealed class PairAdviceTests
         Assert.Null(pair.RadialBacklash);
         Assert.StartsWith("No distance gives 0.04 mm of backlash: shift a by +", Find(pair, "backlash", Level.Fails).Advice, StringComparison.Ordinal);
         Assert.StartsWith("Thin the teeth less, or use more teeth", Find(pair, "contact-ratio", Level.Fails).Advice, StringComparison.Ordinal);
-        Assert.Equal("No distance gives 0.04 mm of backlash: thin the teeth less.", Find(GearPair.At(thin, thin, 43), "backlash", Level.Fails).Advice);
+        Assert.StartsWith("No distance gives 0.04 mm of backlash: thin the teeth less.", Find(GearPair.At(thin, thin, 43), "backlash", Level.Fails).Advice, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -187,7 +187,7 @@ public sealed class PairAdviceTests
             ["Raise the profile shift of a, or open the centre distance.", "Raise the profile shift of b, or open the centre distance."],
             Fillets(GearPair.At(gear, gear, 20.05)));
 
-        string?[] Fillets(GearPair pair) => [.. Of(pair, Wanted, never).Where(finding => finding.Name == "fillet-clearance").Select(finding => finding.Advice)];
+        string?[] Fillets(GearPair pair) => [.. Of(pair, Wanted, never).Where(finding => finding.Name == "fillet-clearance").Select(finding => finding.Advice!.Split(" No single change ")[0])];
     }
 
     [Fact]
