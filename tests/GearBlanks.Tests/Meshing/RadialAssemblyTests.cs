@@ -23,11 +23,13 @@ public sealed class RadialAssemblyTests
         Assert.Equal(ringTeeth, RadialAssembly.LeastRingTeeth(pair));
     }
 
+    /// <summary>With play to spare between wide gaps a ring may be smaller.</summary>
     [Fact]
-    public void Backlash_lets_a_smaller_ring_take_it_in()
+    public void Play_lets_a_smaller_ring_take_it_in()
     {
         var pinion = ExternalGear.Create(new GearData(30, 1, TestRacks.A, 0, 0, 32.5));
-        RingGear ring = RingGear.Create(new RingData(40, 1, TestRacks.A, 60, 0, 0, 0, 38));
-        Assert.True(RadialAssembly.LeastRingTeeth((RingPair)GearPair.At(pinion, ring, 4.8)) < 48);
+        int? At(double thinning) => RadialAssembly.LeastRingTeeth((RingPair)GearPair.At(pinion, RingGear.Create(new RingData(50, 1, TestRacks.A, 70, 0, 0, thinning, 48)), 10));
+        Assert.Equal(48, At(0));
+        Assert.True(At(0.5) < 48, $"{At(0.5)}");
     }
 }
