@@ -15,6 +15,7 @@ public static class App
         Examples:
           gearblanks new dial.toml
           gearblanks check dial.toml
+          gearblanks shift dial.toml --write
           gearblanks cut dial.toml --out dial-parts
           gearblanks gear --module 0.8 --teeth 24 --profile-shift 0.3 --bore 4 --out wheel.dxf
           gearblanks mesh --module 0.8 --teeth 13 87 --profile-shift 0.3 -0.3 --distance 40
@@ -68,6 +69,7 @@ public static class App
         {
             NewCommand.Make(console),
             CheckCommand.Make(console),
+            ShiftCommand.Make(console),
             CutCommand.Make(console),
             GearCommand.Make(console),
             MeshCommand.Make(console),

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using GearBlanks.Blanks;
 using GearBlanks.Findings;
 using GearBlanks.Teeth;
+using GearBlanks.Trains.Closing;
 
 namespace GearBlanks.Mechanisms;
 
@@ -33,6 +34,50 @@ public sealed class Resolver
         return mechanism is not null && resolver._problems.Count == 0
             ? mechanism
             : resolver._problems.Distinct().OrderBy(p => p.Place.Line).ThenBy(p => p.Place.Column).ToImmutableArray();
+    }
+
+    /// <summary>What a job asks of the profile shifts of its gears: its meshes at their real distances, with the thinning that it gives and no other.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="profiles">Where its profiles come from.</param>
+    /// <param name="rule">How sums of profile shifts are split.</param>
+    /// <param name="held">Names of the gears that keep their profile shifts.</param>
+    /// <param name="shortensTips">True where tips may be shortened.</param>
+    public static Outcome<ClosingTask> Closing(Job job, IProfiles profiles, ShiftRule rule, IReadOnlyCollection<string> held, bool shortensTips)
+    {
+        var resolver = new Resolver(job, profiles);
+        ClosingTask? task = resolver.Closing(rule, held, shortensTips);
+        return task is not null && resolver._problems.Count == 0
+            ? task
+            : resolver._problems.Distinct().OrderBy(p => p.Place.Line).ThenBy(p => p.Place.Column).ToImmutableArray();
+    }
+
+    private ClosingTask? Closing(ShiftRule rule, IReadOnlyCollection<string> held, bool shortensTips)
+    {
+        Limits? limits = Take(_profiles.Limits(_job.Defaults.Limits ?? DefaultNames.Limits, _job.Defaults.Place));
+        ImmutableDictionary<string, GearPlan> plans = Plans(AxisPlacer.Place(_job.Axes));
+        if (limits is null || _problems.Count > 0)
+        {
+            return null;
+        }
+
+        string[] names = [.. _job.Sandwiches.SelectMany(sandwich => sandwich.Layers.OfType<JobGear>()).Select(gear => gear.Name)];
+        var meshes = ImmutableArray.CreateBuilder<ClosingMesh>();
+        foreach (MeshPlan plan in _job.Meshes.Select(mesh => MeshPlan.Of(mesh, plans, _job.Defaults, limits)))
+        {
+            var mesh = new ClosingMesh(
+                plan.Job.Name, Array.IndexOf(names, plan.First.Name), Array.IndexOf(names, plan.Second.Name),
+                Places.Axes(plan.First.Axis.Name, plan.Second.Axis.Name), plan.Distance, plan.WantedBacklash);
+
+            // Two that do not mesh at all are told at their place.
+            if (Try(plan.Job.Place, "gears", () => (object)ShiftSums.SumFor(plan.First.Data(0), plan.Second.Data(0), mesh.Distance, mesh.Backlash)) is not null)
+            {
+                meshes.Add(mesh);
+            }
+        }
+
+        return new ClosingTask(
+            [.. names.Select(name => new ClosingGear(name, plans[name].Data(plans[name].GivenThinning ?? 0), held.Contains(name)))],
+            meshes.ToImmutable(), limits, rule, shortensTips);
     }
 
     private Mechanism? Resolve()

@@ -43,7 +43,8 @@ internal static class PairFigures
     /// <summary>The figures of the teeth that a change of the pair may worsen: undercut and tips.</summary>
     public static IEnumerable<PairFigure> OfTeeth(GearPair pair, Limits limits) => OfTeeth(pair.First, 1, limits).Concat(OfTeeth(pair.Second, 2, limits));
 
-    private static IEnumerable<PairFigure> OfTeeth(Toothing teeth, int side, Limits limits)
+    /// <summary>The figures of one gear, ring or rack.</summary>
+    public static IEnumerable<PairFigure> OfTeeth(Toothing teeth, int side, Limits limits)
     {
         if (teeth is ExternalGear gear)
         {
