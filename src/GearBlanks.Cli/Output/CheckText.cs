@@ -1,4 +1,3 @@
-using GearBlanks.Findings;
 using GearBlanks.Mechanisms;
 using Spectre.Console;
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using GearBlanks.Findings;
 using GearBlanks.Teeth;
 
@@ -12,13 +11,8 @@ internal static class PhaseCheck
     public static IEnumerable<Finding> Of(Mechanism mechanism)
     {
         MeshedPhases phases = MeshedPhases.Of(mechanism);
-        return phases.OutOfPhase.Where(gap => IsHeld(gap, phases.Centred, mechanism)).Select(gap => OnGap(gap, mechanism));
+        return phases.OutOfPhase.SelectMany(gap => ArmPhases.Held(gap, phases.Centred, mechanism)).Select(gap => OnGap(gap, mechanism));
     }
-
-    // A mesh that settles a speed comes into phase as an arm is turned; one that the others make superfluous never does.
-    private static bool IsHeld(PhaseGap gap, ImmutableArray<Mesh> centred, Mechanism mechanism) =>
-        mechanism.Axes.All(axis => axis.CarriedBy is null)
-        || !new MechanismTrain(mechanism with { Meshes = centred.Add(gap.Mesh), Drive = null, OtherDrives = [] }).Solved.Surplus.IsEmpty;
 
     private static Finding OnGap(PhaseGap gap, Mechanism mechanism) => Check.Of(
         "out-of-phase", Places.Mesh(gap.Mesh.Name), Math.Abs(gap.Offset), Bounds(gap), "mm",

@@ -34,7 +34,7 @@ internal sealed class Train
         Dictionary<int, Fraction> given = drives.ToDictionary(drive => drive.Body, drive => drive.Speed);
         ILookup<bool, TrainTie> ties = _solved.BetweenLast.ToLookup(
             pair => Value(pair.Left, given)!.Value.IsZero, pair => Tie(meshes, pair.Row, [.. driven.Where(pair.Left.Terms.ContainsKey)], pair.Left, given));
-        Surplus = [.. _solved.Surplus.Select(row => new TrainTie(Origin(meshes, row), [], Fraction.Zero)), .. ties[true]];
+        Surplus = [.. _solved.Surplus.Select(row => new TrainTie(Origin(meshes, row), [], Fraction.Zero) { Weights = [.. _solved.Origin(row).Values] }), .. ties[true]];
         Contradicted = [.. ties[false]];
         Speeds = [.. Enumerable.Range(0, bodies).Select(body => drives.IsEmpty ? null : Value(_solved.Expression(body), given))];
         Reached = TrainReach.Of(bodies, meshes, driven);

@@ -29,7 +29,11 @@ internal sealed record LockedLoop(TrainMesh Mesh, ImmutableArray<TrainMesh> Loop
 /// <param name="Loop">The meshes, in the order given.</param>
 /// <param name="Driven">Driven bodies whose speeds they tie to one another; empty for a loop of meshes alone.</param>
 /// <param name="Fitting">Speed of the last of the driven bodies that agrees with the others', in turns per turn of the first drive; zero without any.</param>
-internal sealed record TrainTie(ImmutableArray<TrainMesh> Loop, ImmutableArray<int> Driven, Fraction Fitting);
+internal sealed record TrainTie(ImmutableArray<TrainMesh> Loop, ImmutableArray<int> Driven, Fraction Fitting)
+{
+    /// <summary>How much a tooth of slip in each mesh of the loop counts: the slips that a loop of meshes alone allows add up to zero by these weights.</summary>
+    public ImmutableArray<Fraction> Weights { get; init; } = [];
+}
 
 /// <summary>A mesh on the way from the drives to a body.</summary>
 /// <param name="Index">The mesh's index.</param>

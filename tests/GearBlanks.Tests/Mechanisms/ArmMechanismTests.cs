@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using CsCheck;
 using Fractions;
@@ -133,6 +132,47 @@ public sealed class ArmMechanismTests
         Finding finding = Assert.Single(report.Findings, finding => finding.Name == "train-surplus");
         Assert.Equal(Level.Ok, finding.Level);
         Assert.Equal(fits, !report.Findings.Any(finding => finding.Name == "out-of-phase" && finding.Level == Level.Fails));
+    }
+
+    // The weights of a loop's slips against the walk's own formula, which holds where no arm turns.
+    [Fact]
+    public void The_play_of_a_loop_is_the_same_by_both_ways()
+    {
+        Job job = Differential();
+        job = job with
+        {
+            Axes = [.. job.Axes.Select(axis => axis with { CarriedBy = null }), TestJobs.Axis("second", 20 * Math.Cos(3), 20 * Math.Sin(3))],
+            Sandwiches = [.. job.Sandwiches.Where(sandwich => sandwich.Name != "arm"), TestJobs.Sandwich("second", "second", TestJobs.Gear("second", 20))],
+            Meshes = [.. job.Meshes, TestJobs.Mesh("middle", "second"), TestJobs.Mesh("second", "ring")],
+            OtherDrives = [],
+        };
+        Mechanism mechanism = job.Resolved();
+        MeshedPhases phases = MeshedPhases.Of(mechanism);
+        PhaseGap gap = Assert.Single(phases.OutOfPhase);
+        Mechanism armed = mechanism with { Axes = mechanism.Axes.Add(new Axis("aside", new Point(500, 0)) { CarriedBy = "middle" }) };
+        Assert.Equal(gap.Play, Assert.Single(ArmPhases.Held(gap, phases.Centred, armed)).Play, 1e-12);
+    }
+
+    [Fact]
+    public void A_loop_that_settles_an_arm_is_never_held_out_of_phase()
+    {
+        // A lay shaft at any place turns the ring's second row from the middle wheel's: the arm comes to stand where all teeth meet.
+        Job job = Differential();
+        job = job with
+        {
+            Axes = job.Axes.Add(TestJobs.Axis("lay", 33 * Math.Cos(2), 33 * Math.Sin(2))),
+            Sandwiches = [
+                TestJobs.Sandwich("middle", "column", TestJobs.Gear("middle", 20), TestJobs.Gear("middle low", 30)),
+                .. job.Sandwiches.Where(sandwich => sandwich.Name is "arm" or "carried"),
+                TestJobs.Sandwich("ring", "column", TestJobs.Gear("ring", 60) with { Ring = new JobRing(75, null) }, TestJobs.Gear("ring low", 43)),
+                TestJobs.Sandwich("lay", "lay", TestJobs.Gear("lay low", 36), TestJobs.Gear("lay high", 23)),
+            ],
+            Meshes = [.. job.Meshes, TestJobs.Mesh("middle low", "lay low"), TestJobs.Mesh("lay high", "ring low")],
+            OtherDrives = [],
+        };
+        Assert.Single(MeshedPhases.Of(job.Resolved()).OutOfPhase);
+        MechanismReport report = job.Report();
+        Assert.DoesNotContain(report.Findings, finding => finding.Name is "out-of-phase" or "train-locked" or "train-loose");
     }
 
     /// <summary>Twelve to one through an arm: a fixed wheel of 22, a pair of 24 and 23 on the arm, a wheel of 23 with the pointer.</summary>
