@@ -1,5 +1,7 @@
 using GearBlanks.Files.Jobs;
+using GearBlanks.Files.Profiles;
 using GearBlanks.Mechanisms;
+using GearBlanks.Trains;
 
 namespace GearBlanks.Files.Tests.Jobs;
 
@@ -168,6 +170,26 @@ public class BadMotionTests
     {
         var moment = JobReader.Parse(Arm.Replace(Set, $"set = {date}", StringComparison.Ordinal), "arm.toml").Value!.Setting!;
         Assert.Equal((date, isTakenForUtc, seconds), (moment.Written, moment.IsTakenForUtc, moment.Seconds.ToDouble()));
+    }
+
+    [Fact]
+    public void Whatever_is_read_is_checked_without_harm()
+    {
+        var random = new Random(20261101);
+        var mutator = new JobMutator([Arm], [Arm]);
+        var checkedJobs = 0;
+        for (var run = 0; run < 3000; run++)
+        {
+            if (JobReader.Parse(mutator.Next(random), "m.toml").Value is { } job && Resolver.Resolve(job, ProfileFinder.BuiltIn).Value is { } mechanism)
+            {
+                var report = MechanismCheck.Of(mechanism);
+                Assert.Equal(mechanism.Drive is null ? 0 : mechanism.Sandwiches.Length, report.Speeds.Length);
+                _ = DialPositions.At(report, Moment.Of("", 2027, 1, 1, 0, 0));
+                checkedJobs++;
+            }
+        }
+
+        Assert.True(checkedJobs > 30, $"{checkedJobs} jobs");
     }
 
     [Fact]
