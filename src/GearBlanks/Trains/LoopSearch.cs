@@ -9,19 +9,9 @@ internal sealed class LoopSearch(int bodies, ImmutableArray<TrainMesh> meshes)
     /// <summary>The equations of some meshes, solved; their rows are in the order of the indices.</summary>
     public SparseElimination Solved(IEnumerable<int> indices, IReadOnlyList<int> driven) => new(bodies, [.. indices.Select(index => Equation(meshes[index]))], driven);
 
-    /// <summary>The first of some meshes that cannot turn against its carrier whatever the rest does; null where all can.</summary>
-    public int? Still(IReadOnlyList<int> indices, SparseElimination solved)
-    {
-        for (int at = 0; at < indices.Count; at++)
-        {
-            if (Rolling(meshes[indices[at]]).All(side => IsStill(side, solved)))
-            {
-                return at;
-            }
-        }
-
-        return null;
-    }
+    /// <summary>Positions of those of some meshes that cannot turn against their carriers whatever the rest does.</summary>
+    public IEnumerable<int> Still(IReadOnlyList<int> indices, SparseElimination solved) =>
+        Enumerable.Range(0, indices.Count).Where(at => Rolling(meshes[indices[at]]).All(side => IsStill(side, solved)));
 
     /// <summary>The meshes that hold one of some meshes still, without those that are only held with it.</summary>
     /// <param name="indices">The meshes.</param>
@@ -40,7 +30,7 @@ internal sealed class LoopSearch(int bodies, ImmutableArray<TrainMesh> meshes)
             }
 
             SparseElimination inner = Solved(core, []);
-            if (Still(core, inner) is not { } next)
+            if (Still(core, inner).FirstOrDefault(-1) is var next && next < 0)
             {
                 return [.. support];
             }

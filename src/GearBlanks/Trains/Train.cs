@@ -12,6 +12,9 @@ internal sealed class Train
     /// <summary>The body that never turns.</summary>
     public const int Frame = -1;
 
+    // Where more loops than this lock, nobody reads on: all meshes that are still held then are left out unnamed.
+    private const int MostLoops = 25;
+
     private readonly SparseElimination _solved;
     private readonly List<int> _used;
 
@@ -22,11 +25,12 @@ internal sealed class Train
         var locked = new List<LockedLoop>();
         _used = [.. Enumerable.Range(0, meshes.Length)];
         _solved = search.Solved(_used, driven);
-        while (search.Still(_used, _solved) is { } still)
+        while (search.Still(_used, _solved).FirstOrDefault(-1) is >= 0 and var still)
         {
             ImmutableArray<int> loop = search.Cause(_used, _solved, still);
             locked.Add(new LockedLoop(meshes[loop[^1]], [.. loop.Select(index => meshes[index])]));
-            _used.Remove(loop[^1]);
+            int[] left = locked.Count < MostLoops ? [loop[^1]] : [.. search.Still(_used, _solved).Select(at => _used[at])];
+            _used.RemoveAll(left.Contains);
             _solved = search.Solved(_used, driven);
         }
 
@@ -34,7 +38,7 @@ internal sealed class Train
         Dictionary<int, Fraction> given = drives.ToDictionary(drive => drive.Body, drive => drive.Speed);
         ILookup<bool, TrainTie> ties = _solved.BetweenLast.ToLookup(
             pair => Value(pair.Left, given)!.Value.IsZero, pair => Tie(meshes, pair.Row, [.. driven.Where(pair.Left.Terms.ContainsKey)], pair.Left, given));
-        Surplus = [.. _solved.Surplus.Select(row => new TrainTie(Origin(meshes, row), [], Fraction.Zero) { Weights = [.. _solved.Origin(row).Values] }), .. ties[true]];
+        Surplus = [.. _solved.Surplus.Select(row => Loop(meshes, row)), .. ties[true]];
         Contradicted = [.. ties[false]];
         Speeds = [.. Enumerable.Range(0, bodies).Select(body => drives.IsEmpty ? null : Value(_solved.Expression(body), given))];
         Reached = TrainReach.Of(bodies, meshes, driven);
@@ -73,6 +77,12 @@ internal sealed class Train
         var form = new SparseRow();
         form.Add(body, Fraction.One);
         return [.. _solved.Combination(form, holdsLast: true).Select(pair => new TrainSlip(_used[pair.Key], pair.Value))];
+    }
+
+    private TrainTie Loop(ImmutableArray<TrainMesh> meshes, int row)
+    {
+        SortedDictionary<int, Fraction> origin = _solved.Origin(row);
+        return new TrainTie([.. origin.Keys.Select(at => meshes[_used[at]])], [], Fraction.Zero) { Weights = [.. origin.Values] };
     }
 
     private ImmutableArray<TrainMesh> Origin(ImmutableArray<TrainMesh> meshes, int row) => [.. _solved.Origin(row).Keys.Select(at => meshes[_used[at]])];

@@ -116,6 +116,24 @@ public sealed class ArmLoopTests
         Assert.Equal([(0, new Fraction(1, 48) * new Fraction(15, 45)), (1, new Fraction(1, 45))], train.SlipsOf(2).Select(slip => (slip.Index, slip.TurnsPerTooth.Abs())));
     }
 
+    // Rows and columns of equal gears, each in mesh with its neighbours: every square is a loop that agrees.
+    [Fact]
+    public void A_field_of_gears_turns_to_and_fro()
+    {
+        const int Side = 20;
+        Train train = Train.Solve(Side * Side, Field(Side, _ => 20), 0);
+        Assert.Equal((Side - 1) * (Side - 1), train.Surplus.Length);
+        Assert.All(Enumerable.Range(0, Side * Side), body => Assert.Equal(((body / Side) + (body % Side)) % 2 == 0 ? 1 : -1, train.Speeds[body]!.Value.ToInt32()));
+    }
+
+    [Fact]
+    public void A_field_in_which_everything_locks_is_told_as_far_as_anybody_reads()
+    {
+        Train train = Train.Solve(400, Field(20, mesh => 20 + (mesh % 11)), 0);
+        Assert.Equal(25, train.Locked.Length);
+        Assert.Empty(train.Contradicted);
+    }
+
     [Fact]
     public void A_thousand_bodies_in_stages_with_arms()
     {
@@ -132,4 +150,10 @@ public sealed class ArmLoopTests
         Assert.Equal(Fraction.Pow(new Fraction(1, 4), 333), train.Speeds[999]);
         Assert.Empty(train.Surplus);
     }
+
+    private static ImmutableArray<TrainMesh> Field(int side, Func<int, int> teeth) =>
+    [
+        .. Enumerable.Range(0, side * side).SelectMany(body => (int[])[.. body % side < side - 1 ? (int[])[body + 1] : [], .. body < side * (side - 1) ? (int[])[body + side] : []],
+            (body, next) => (body, next)).Select((pair, i) => new TrainMesh($"{pair.body} {pair.next}", pair.body, pair.next, 20, teeth(i))),
+    ];
 }
