@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using GearBlanks.Files.Jobs;
 using GearBlanks.Files.Profiles;
 using GearBlanks.Mechanisms;
+using GearBlanks.Trains;
 
 namespace GearBlanks.Verbs;
 
@@ -10,11 +11,19 @@ public static class CheckVerb
 {
     /// <summary>Runs the verb.</summary>
     /// <param name="jobFile">The job file's name.</param>
-    public static Outcome<MechanismReport> Run(string jobFile)
+    /// <param name="at">A date at which the dial is read; null where none is asked for.</param>
+    public static Outcome<MechanismReport> Run(string jobFile, Moment? at = null)
     {
         Outcome<JobText> text = JobReader.ReadText(jobFile);
-        return text.Value is null ? text.Problems : Run(text.Value);
+        Outcome<MechanismReport> report = text.Value is null ? text.Problems : Run(text.Value);
+        return at is null || report.Value is null ? report : Read(report.Value, at);
     }
+
+    private static Outcome<MechanismReport> Read(MechanismReport report, Moment at) => DialPositions.At(report, at) is { } dial
+        ? report with { Dial = dial }
+        : CommandLine.Problem(
+            "--at", at.Written, "The job does not say when its hands stand at their angles: positions at other dates follow from that",
+            "a job with a date under the key \"set\" of its drive");
 
     internal static Outcome<MechanismReport> Run(JobText text, string? machine = null)
     {

@@ -25,6 +25,7 @@ internal static class TestLimits
         DistanceSpread = AtMost(0.02, 0.1),
         FaceOverlap = AtLeast(0.25, 0.75),
         HandError = AtMost(50, 500),
+        LostMotion = AtMost(3, 10),
     };
 
     public static Limit Between(double? failsBelow, double? tightBelow, double? tightAbove, double? failsAbove) =>

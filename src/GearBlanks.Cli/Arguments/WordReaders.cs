@@ -3,6 +3,7 @@ using System.Globalization;
 using GearBlanks.Cutting;
 using GearBlanks.Files.Keys;
 using GearBlanks.Mechanisms;
+using GearBlanks.Trains;
 
 namespace GearBlanks.Cli.Arguments;
 
@@ -87,6 +88,12 @@ internal static class WordReaders
     }
 
     public static Reading<string> Text(string word) => new(word);
+
+    public static Reading<Moment?> Date(string word)
+    {
+        (Moment? value, string? complaint, string? nearest) = Files.Keys.Date.Read(word);
+        return value is not null ? new(value) : new(null, new(complaint!, Files.Keys.Date.Allowed, nearest));
+    }
 
     private static string Unknown(string name) =>
         name.Length == 0 ? "A word is missing" : $"\"{name}\" is none of the choices";

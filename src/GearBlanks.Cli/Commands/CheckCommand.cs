@@ -1,6 +1,7 @@
 using System.CommandLine;
 using GearBlanks.Cli.Arguments;
 using GearBlanks.Cli.Output;
+using GearBlanks.Trains;
 using GearBlanks.Verbs;
 using GearBlanks.Verbs.Json;
 
@@ -15,14 +16,16 @@ internal static class CheckCommand
         Examples:
           gearblanks check dial.toml
           gearblanks check dial.toml --json
+          gearblanks check dial.toml --at 2027-03-21T12:00:00Z
         """;
 
     public static Command Make(Terminal console)
     {
         var job = new FileArgument("JOB", "The job file.");
-        var command = new Command("check", About) { job };
+        Option<Moment?> at = new OneWord<Moment?>("--at", "DATE", "Tell where each hand stands at a date, from the job's setting; a date without an offset is UTC.", WordReaders.Date);
+        var command = new Command("check", About) { job, at };
         command.SetAction(parsed => console.Show(
-            CheckVerb.Run(parsed.GetValue(job)!), parsed.GetValue(SharedOptions.Json),
+            CheckVerb.Run(parsed.GetValue(job)!, parsed.GetValue(at)), parsed.GetValue(SharedOptions.Json),
             CheckJson.Of, report => CheckText.Write(console, report), report => ExitCode.Of(report.Verdict)));
         return command;
     }

@@ -1,3 +1,4 @@
+using Fractions;
 using GearBlanks.Curves;
 using GearBlanks.Files.Keys;
 using GearBlanks.Mechanisms;
@@ -15,8 +16,20 @@ internal static class JobBuilder
         [.. file.Tables("axes").Select(Axis)],
         [.. file.Tables("sandwiches").Select(Sandwich)],
         [.. file.Tables("meshes").Select(Mesh)],
-        file.Table("drive") is { } drive ? new JobDrive(drive.Place, drive.Text("sandwich")!, drive.Time("turn")!.Value) : null,
-        [.. file.Tables("hands").Select(h => new JobHand(h.Place, h.Text("name")!, h.Text("sandwich")!, h.Time("turn")!.Value))]);
+        Drives(file).Select(Drive).FirstOrDefault(),
+        [.. file.Tables("hands").Select(h => new JobHand(h.Place, h.Text("name")!, h.Text("sandwich")!, h.Time("turn")!.Value) { Angle = h.ExactAngle("angle") ?? Fraction.Zero })])
+    {
+        OtherDrives = [.. Drives(file).Skip(1).Select(Drive)],
+        Setting = Drives(file).Select(drive => drive.Date("set")).FirstOrDefault(set => set is not null),
+    };
+
+    /// <summary>What turns the mechanism: the one drive, or several.</summary>
+    public static IEnumerable<Entries> Drives(Entries file) => file.Table("drive") is { } drive ? [drive] : file.Tables("drives");
+
+    private static JobDrive Drive(Entries drive) => new(drive.Place, drive.Text("sandwich")!, drive.Time("turn")!.Value)
+    {
+        Sense = drive.Text("sense") == "counter-clockwise" ? Sense.CounterClockwise : Sense.Clockwise,
+    };
 
     /// <summary>The name of a gear: its own, or the sandwich's.</summary>
     public static string? GearName(Entries layer, Entries sandwich) => layer.Has("gear") ? layer.Text("gear") : sandwich.Text("name");
@@ -59,14 +72,20 @@ internal static class JobBuilder
         };
 
     private static JobAxis Axis(Entries axis) => new(
-        axis.Place, axis.Text("name")!, PointOf(axis), axis.Text("from"), axis.Number("distance") ?? 0, axis.Number("direction") ?? 0);
+        axis.Place, axis.Text("name")!, PointOf(axis), axis.Text("from"), axis.Number("distance") ?? 0, axis.Number("direction") ?? 0)
+    {
+        CarriedBy = axis.Text("carried-by"),
+    };
 
     private static Point? PointOf(Entries table) =>
         table.Items("position") is [{ Value: double x }, { Value: double y }] ? new Point(x, y) : null;
 
     private static JobSandwich Sandwich(Entries sandwich) => new(
         sandwich.Place, sandwich.Text("name")!, sandwich.Text("axis")!, sandwich.Number("height"),
-        [.. sandwich.Tables("layers").Select(l => Layer(l, sandwich))]);
+        [.. sandwich.Tables("layers").Select(l => Layer(l, sandwich))])
+    {
+        IsFixed = sandwich.Flag("fixed") ?? false,
+    };
 
     private static JobLayer Layer(Entries layer, Entries sandwich) =>
         layer.Number("washer") is { } height ? new JobWasher(layer.Place, height) : Gear(layer, sandwich);

@@ -28,7 +28,8 @@ internal static class JobChecks
         CheckDefaults(file, problems);
         AxisChecks.Check([.. file.Tables("axes")], axes, problems);
         MeshChecks.Check([.. file.Tables("meshes")], Gears(file, problems), problems);
-        CheckMotion(file, sandwiches, problems);
+        ArmChecks.Check(file, sandwiches, problems);
+        DriveChecks.Check(file, sandwiches, problems);
     }
 
     /// <summary>Two keys that say the same thing in two ways.</summary>
@@ -87,28 +88,6 @@ internal static class JobChecks
             {
                 layer.Refuse(problems, "gear", $"A gear cannot be called \"{name}\": its file would take the name of another one", "any other name");
             }
-        }
-    }
-
-    private static void CheckMotion(Entries file, NamedItems sandwiches, ProblemList problems)
-    {
-        if (file.Table("drive") is { } drive)
-        {
-            sandwiches.Check(drive, "sandwich");
-            SlidingChecks.CheckTurns(drive, file, problems);
-        }
-
-        var hands = new NamedItems("hand", problems);
-        foreach (var hand in file.Tables("hands"))
-        {
-            hands.Add(hand, "name");
-            sandwiches.Check(hand, "sandwich");
-            SlidingChecks.CheckTurns(hand, file, problems);
-        }
-
-        if (file.Has("hands") && !file.Has("drive"))
-        {
-            file.Refuse(problems, "hands", "Hands have no speed without a drive: add a [drive] table", "hands together with [drive]");
         }
     }
 }

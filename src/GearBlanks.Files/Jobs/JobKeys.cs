@@ -63,6 +63,7 @@ internal static class JobKeys
         new("from", KeyKind.Name, "Name of the axis to measure from."),
         new Key("distance", KeyKind.Length, "Distance from that axis.").Above(0, Far),
         new Key("direction", KeyKind.Angle, "Direction from that axis, counter-clockwise from +X.").From(-360, 360),
+        MotionKeys.CarriedBy,
     ]);
 
     public static readonly KeyTable Screws = new("sandwiches.layers.screws", "Screws of one gear, evenly spaced on a circle.",
@@ -138,6 +139,7 @@ internal static class JobKeys
         NameOf("sandwich"),
         new Key("axis", KeyKind.Name, "Name of its axis.").Required(),
         new Key("height", KeyKind.Length, "Height of its underside over the frame; left out where heights are not checked.").From(-Far, Far),
+        MotionKeys.Fixed,
         new Key("layers", KeyKind.Table, "Its layers, bottom first.") { Of = Layers, Shape = KeyShape.List }.Required(),
     ]);
 
@@ -150,19 +152,6 @@ internal static class JobKeys
         Pair("split", KeyKind.Number, "Shares of the two gears in the thinning that makes the backlash; together 1.").From(0, 1),
     ]);
 
-    public static readonly KeyTable Drive = new("drive", "What turns the mechanism.",
-    [
-        new Key("sandwich", KeyKind.Name, "Name of the sandwich that is driven.").Required(),
-        new Key("turn", KeyKind.Time, "Time of one turn.").Required(),
-    ]);
-
-    public static readonly KeyTable Hands = new("hands", "A hand or pointer, and how long one turn of it should take.",
-    [
-        NameOf("hand"),
-        new Key("sandwich", KeyKind.Name, "Name of the sandwich it sits on.").Required(),
-        new Key("turn", KeyKind.Time, "Time in which it should turn once.").Required(),
-    ]);
-
     public static readonly KeyTable File = new("", "A job file describes one mechanism and how it is to be cut.",
     [
         new("title", KeyKind.Text, "What the mechanism is called; the file's name where left out."),
@@ -170,8 +159,9 @@ internal static class JobKeys
         List("axes", "Where spindles stand.", Axes).Required(),
         List("sandwiches", "What turns.", Sandwiches).Required(),
         List("meshes", "Which gears mesh.", Meshes),
-        new("drive", KeyKind.Table, "What turns the mechanism; needed where there are hands.") { Of = Drive },
-        List("hands", "What shows.", Hands),
+        new("drive", KeyKind.Table, "What turns the mechanism; it or `drives` is needed where there are hands.") { Of = MotionKeys.Drive },
+        List("drives", "What turns a mechanism that needs several drives.", MotionKeys.Drives),
+        List("hands", "What shows.", MotionKeys.Hands),
     ]);
 
     private static KeyTable ShapeOf(string path) => new(path,

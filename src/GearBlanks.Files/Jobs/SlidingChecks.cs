@@ -29,5 +29,5 @@ internal static class SlidingChecks
         }
     }
 
-    private static bool IsRack(Entries layer) => layer.Has("rack-length");
+    public static bool IsRack(Entries layer) => layer.Has("rack-length");
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Fractions;
 using GearBlanks.Files.Toml;
 using GearBlanks.Mechanisms;
+using GearBlanks.Trains;
 
 namespace GearBlanks.Files.Keys;
 
@@ -38,6 +39,12 @@ internal sealed class Entries(Place place, KeyTable declared)
 
     /// <summary>A time, in seconds.</summary>
     public Fraction? Time(string key) => Find(key)?.Value as Fraction?;
+
+    /// <summary>A date.</summary>
+    public Moment? Date(string key) => Find(key)?.Value as Moment;
+
+    /// <summary>An angle in degrees, exactly.</summary>
+    public Fraction? ExactAngle(string key) => Find(key)?.Value as Fraction?;
 
     public Entries? Table(string key) => Find(key)?.Value as Entries;
 

@@ -36,6 +36,12 @@ internal enum KeyKind
     /// <summary>A time: text with its unit, read as exact seconds.</summary>
     Time,
 
+    /// <summary>A date, with or without a time of day.</summary>
+    Date,
+
+    /// <summary>An angle in degrees, kept exactly as written.</summary>
+    ExactAngle,
+
     /// <summary>A table of its own.</summary>
     Table,
 }
@@ -111,6 +117,8 @@ internal sealed record Key(string Name, KeyKind Kind, string Meaning)
         KeyKind.Length => $"a length{Range(" mm")}",
         KeyKind.Angle => $"an angle{Range(" degrees")}",
         KeyKind.Time => "a time over 0 and up to 1000000 d",
+        KeyKind.Date => "a date",
+        KeyKind.ExactAngle => $"an angle{Range(" degrees")}",
         _ => $"a table: the header [{Of!.Path}], or keys in braces",
     };
 
@@ -122,6 +130,7 @@ internal sealed record Key(string Name, KeyKind Kind, string Meaning)
         KeyKind.LayerName => NameRules.AllowedLayer,
         KeyKind.Length => "a number of mm, or text with its unit (mm, in, thou) such as \"1/4 in\"",
         KeyKind.Time => "text with its unit (s, min, h, d) such as \"24 h\" or \"1/2 h\"",
+        KeyKind.Date => $"{Dates.Allowed}, without quotes",
         _ => null,
     };
 

@@ -37,6 +37,7 @@ internal static class KeyPage
     private static string Plural(KeyKind kind) => kind switch
     {
         KeyKind.LayerName => "Layer names",
+        KeyKind.ExactAngle => "Exact angles",
         _ => $"{kind}s",
     };
 

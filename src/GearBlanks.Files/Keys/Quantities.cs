@@ -23,6 +23,9 @@ internal static class Quantities
     /// <summary>A time in seconds, or what is wrong.</summary>
     public static (Fraction? Value, string? Complaint, string? Nearest) Time(string text) => Read(text, TimeUnits);
 
+    /// <summary>A plain number exactly as it is written; where it is written otherwise than in decimal digits, as the double that was read.</summary>
+    public static Fraction Exact(string written, double read) => Number(written.Replace("_", "", StringComparison.Ordinal)) ?? Fraction.FromDouble(read);
+
     private static (Fraction? Value, string? Complaint, string? Nearest) Read(string text, ImmutableArray<(string Name, Fraction Size)> units)
     {
         var trimmed = text.Trim();

@@ -24,6 +24,8 @@ internal sealed class ValueReader(ProblemList problems, Key key, string full)
         KeyKind.Length => Length(node),
         KeyKind.Angle => Angle(node),
         KeyKind.Time => Time(node),
+        KeyKind.Date => Date(node),
+        KeyKind.ExactAngle => node is TomlNumber angle ? (InRange(node, angle.Value) is double degrees ? Quantities.Exact(node.Written, degrees) : null) : NotANumber(node),
         _ => throw new InvalidOperationException("Tables are read by the key reader."),
     };
 
@@ -100,6 +102,17 @@ internal sealed class ValueReader(ProblemList problems, Key key, string full)
         return value is not { } seconds ? Refuse(node, complaint!, nearest)
             : seconds.IsPositive && seconds <= LongestTime ? seconds
             : Refuse(node, "This time is out of range");
+    }
+
+    private object? Date(TomlNode node)
+    {
+        if (node is not TomlDate)
+        {
+            return Refuse(node, node is TomlText text && Dates.Read(text.Value).Value is not null ? "This is text, not a date: leave the quotes out" : "This is not a date");
+        }
+
+        var (value, complaint, nearest) = Dates.Read(node.Written);
+        return value is { } moment ? moment : Refuse(node, complaint!, nearest);
     }
 
     private object? InRange(TomlNode node, double value)

@@ -68,6 +68,7 @@ internal static class ProfileBuilder
             DistanceSpread = Limit(file, "distance-spread"),
             FaceOverlap = Limit(file, "face-overlap"),
             HandError = Limit(file, "hand-error"),
+            LostMotion = file.Table("lost-motion") is null ? new Limit(null, null, null, null, "no limit is given") : Limit(file, "lost-motion"),
         };
     }
 

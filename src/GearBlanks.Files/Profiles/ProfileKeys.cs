@@ -77,7 +77,7 @@ internal static class ProfileKeys
             IsRequired = true,
         });
 
-    public static readonly KeyTable Limits = new("", "Limits of findings, in limits/. Every table must be there; a bound that is left out never bites.",
+    public static readonly KeyTable Limits = new("", "Limits of findings, in limits/. Every table that is needed must be there; a bound that is left out never bites.",
     [
         In(Backlash),
         In(Limit("backlash-miss", "Difference between the backlash a mesh has and the one it is designed for, in modules.")),
@@ -94,6 +94,7 @@ internal static class ProfileKeys
         In(Limit("distance-spread", "Spread of the distances at which meshes between the same two axes have their wanted backlash, in modules.")),
         In(Limit("face-overlap", "Overlap of two gears' faces along the axis, as a share of the thinner one.")),
         In(Limit("hand-error", "Error of a hand's period, in parts per million.")),
+        In(Limit("lost-motion", "How far a hand can be turned while the drives stand still, in degrees; no bounds where left out.")) with { IsRequired = false },
     ]);
 
     public static KeyTable Of(ProfileKind kind) => kind switch

@@ -41,8 +41,9 @@ internal static partial class SyntaxProblems
         var told = firsts.Where((d, i) => i == 0 || MeaningOf(d.Message) != Unknown).Take(Most);
         foreach (var problem in told)
         {
-            var (row, column) = (problem.Span.Start.Line, problem.Span.Start.Column);
-            var line = row >= 0 && row < lines.Length ? lines[row].TrimEnd() : "";
+            // The parser may stop in the line after the last one.
+            var (row, column) = (Math.Clamp(problem.Span.Start.Line, 0, lines.Length - 1), problem.Span.Start.Column);
+            var line = lines[row].TrimEnd();
             var meaning = FollowsDecimalComma(line, column) ? "A decimal comma is not read: write a point" : MeaningOf(problem.Message);
             problems.Add(
                 new Place(file, row + 1, column + 1), KeyOf(line), ValueOf(line),

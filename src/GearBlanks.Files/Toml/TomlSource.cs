@@ -14,10 +14,10 @@ internal static class TomlSource
     public static TomlTable? Read(string text, string file, ProblemList problems)
     {
         // An editor's byte order mark is no part of the text.
-        var plain = text.StartsWith('\uFEFF') ? text[1..] : text;
+        var bare = text.StartsWith('\uFEFF') ? text[1..] : text;
 
         // The parser fails over an escape that the end of the text cuts off; over one that the end of the line cuts off it complains.
-        plain = plain.AsSpan(Math.Max(0, plain.Length - LongestEscape)).Contains('\\') ? plain + "\n" : plain;
+        var plain = bare.AsSpan(Math.Max(0, bare.Length - LongestEscape)).Contains('\\') ? bare + "\n" : bare;
         if (Nesting.TooDeepAt(plain, file) is { } place)
         {
             problems.Add(place, "", null, "Brackets are nested too deep", $"at most {Nesting.MostText} levels");
@@ -26,7 +26,7 @@ internal static class TomlSource
 
         try
         {
-            return ReadPlain(plain, file, problems);
+            return ReadPlain(plain, bare, file, problems);
         }
         catch (TomlException tooDeep)
         {
@@ -37,7 +37,7 @@ internal static class TomlSource
         }
     }
 
-    private static TomlTable? ReadPlain(string text, string file, ProblemList problems)
+    private static TomlTable? ReadPlain(string text, string written, string file, ProblemList problems)
     {
         // Duplicates are the tree's matter: the parser's own check also refuses good files, where one table of a list has
         // an inner list under headers and the next one has it in brackets.
@@ -47,7 +47,7 @@ internal static class TomlSource
             return new TomlTree(file, text, problems).Build(document);
         }
 
-        SyntaxProblems.Tell(document.Diagnostics, file, text, problems);
+        SyntaxProblems.Tell(document.Diagnostics, file, written, problems);
         return null;
     }
 }

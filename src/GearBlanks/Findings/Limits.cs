@@ -56,4 +56,7 @@ public sealed record Limits
 
     /// <summary>Error of a hand's period against the wanted one, in parts per million, without sign.</summary>
     public required Limit HandError { get; init; }
+
+    /// <summary>Lost motion of a hand, in degrees; a profile that does not say sets no bounds.</summary>
+    public Limit LostMotion { get; init; } = new(null, null, null, null, "no limit is given");
 }

@@ -28,6 +28,6 @@ internal static class AxisPlacer
             }
         }
 
-        return placed.ToImmutableDictionary(pair => pair.Key, pair => new Axis(pair.Key, pair.Value));
+        return placed.ToImmutableDictionary(pair => pair.Key, pair => new Axis(pair.Key, pair.Value) { CarriedBy = written[pair.Key].CarriedBy });
     }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Fractions;
 using GearBlanks.Curves;
 using GearBlanks.Teeth;
+using GearBlanks.Trains;
 
 namespace GearBlanks.Mechanisms;
 
@@ -22,7 +23,14 @@ public sealed record Job(
     ImmutableArray<JobSandwich> Sandwiches,
     ImmutableArray<JobMesh> Meshes,
     JobDrive? Drive,
-    ImmutableArray<JobHand> Hands);
+    ImmutableArray<JobHand> Hands)
+{
+    /// <summary>What turns it beside the drive, as a differential needs it.</summary>
+    public ImmutableArray<JobDrive> OtherDrives { get; init; } = [];
+
+    /// <summary>When its hands stand at their angles; null where it is not said.</summary>
+    public Moment? Setting { get; init; }
+}
 
 /// <summary>What holds wherever an item does not say otherwise. Profiles go by name.</summary>
 /// <param name="Place">The table.</param>
@@ -62,7 +70,11 @@ public sealed record JobDefaults(
 /// <param name="From">Name of the other axis; null where the position is given.</param>
 /// <param name="Distance">Distance from the other axis, mm.</param>
 /// <param name="Direction">Direction from the other axis, rad, counter-clockwise from +X.</param>
-public sealed record JobAxis(Place Place, string Name, Point? Position, string? From, double Distance, double Direction);
+public sealed record JobAxis(Place Place, string Name, Point? Position, string? From, double Distance, double Direction)
+{
+    /// <summary>Name of the sandwich that carries it, an arm; null for the frame.</summary>
+    public string? CarriedBy { get; init; }
+}
 
 /// <summary>Gears and washers that turn as one, from bottom to top.</summary>
 /// <param name="Place">The table.</param>
@@ -70,7 +82,11 @@ public sealed record JobAxis(Place Place, string Name, Point? Position, string? 
 /// <param name="Axis">Name of its axis.</param>
 /// <param name="Height">Height of its underside over the frame, mm; null where heights are not checked.</param>
 /// <param name="Layers">Its layers, bottom first.</param>
-public sealed record JobSandwich(Place Place, string Name, string Axis, double? Height, ImmutableArray<JobLayer> Layers);
+public sealed record JobSandwich(Place Place, string Name, string Axis, double? Height, ImmutableArray<JobLayer> Layers)
+{
+    /// <summary>True where it is held to the frame.</summary>
+    public bool IsFixed { get; init; }
+}
 
 /// <summary>One layer of a sandwich.</summary>
 /// <param name="Place">The table.</param>
@@ -175,11 +191,19 @@ public sealed record JobMesh(
 /// <param name="Place">The table.</param>
 /// <param name="Sandwich">Name of the sandwich that is driven.</param>
 /// <param name="Turn">Time of one turn, seconds, exactly as written.</param>
-public sealed record JobDrive(Place Place, string Sandwich, Fraction Turn);
+public sealed record JobDrive(Place Place, string Sandwich, Fraction Turn)
+{
+    /// <summary>The sense it turns in.</summary>
+    public Sense Sense { get; init; }
+}
 
 /// <summary>A hand or pointer.</summary>
 /// <param name="Place">The table.</param>
 /// <param name="Name">Its name.</param>
 /// <param name="Sandwich">Name of the sandwich it sits on.</param>
 /// <param name="Turn">Time in which it should turn once, seconds, exactly as written.</param>
-public sealed record JobHand(Place Place, string Name, string Sandwich, Fraction Turn);
+public sealed record JobHand(Place Place, string Name, string Sandwich, Fraction Turn)
+{
+    /// <summary>Where it stands at the setting, degrees clockwise from the dial's zero, exactly as written.</summary>
+    public Fraction Angle { get; init; } = Fraction.Zero;
+}

@@ -5,6 +5,7 @@ using GearBlanks.Curves;
 using GearBlanks.Findings;
 using GearBlanks.Meshing;
 using GearBlanks.Teeth;
+using GearBlanks.Trains;
 
 namespace GearBlanks.Mechanisms;
 
@@ -27,6 +28,15 @@ public sealed record Mechanism(
     Drive? Drive,
     ImmutableArray<Hand> Hands)
 {
+    /// <summary>What turns it beside the drive, as a differential needs it.</summary>
+    public ImmutableArray<Drive> OtherDrives { get; init; } = [];
+
+    /// <summary>When its hands stand at their angles; null where it is not said.</summary>
+    public Moment? Setting { get; init; }
+
+    /// <summary>All drives, the first one first.</summary>
+    internal ImmutableArray<Drive> Drives => Drive is null ? [] : [Drive, .. OtherDrives];
+
     /// <summary>All gears, in the order of the job.</summary>
     public IEnumerable<MountedGear> Gears => Sandwiches.SelectMany(sandwich => sandwich.Gears);
 }
@@ -34,13 +44,21 @@ public sealed record Mechanism(
 /// <summary>Where a spindle stands.</summary>
 /// <param name="Name">Its name.</param>
 /// <param name="Position">Position in plan.</param>
-public sealed record Axis(string Name, Point Position);
+public sealed record Axis(string Name, Point Position)
+{
+    /// <summary>Name of the sandwich that carries it, an arm; null for the frame. Its position is where it stands at the setting.</summary>
+    public string? CarriedBy { get; init; }
+}
 
 /// <summary>Gears locked to one spindle, which turn as one.</summary>
 /// <param name="Name">Its name.</param>
 /// <param name="Axis">Its axis.</param>
 /// <param name="Gears">Its gears, bottom first.</param>
-public sealed record Sandwich(string Name, Axis Axis, ImmutableArray<MountedGear> Gears);
+public sealed record Sandwich(string Name, Axis Axis, ImmutableArray<MountedGear> Gears)
+{
+    /// <summary>True where it is held to the frame.</summary>
+    public bool IsFixed { get; init; }
+}
 
 /// <summary>A gear in its sandwich.</summary>
 /// <param name="Blank">The gear with all that is cut into its face.</param>
@@ -97,10 +115,18 @@ public sealed record Mesh(
 /// <summary>What turns the mechanism.</summary>
 /// <param name="Sandwich">Name of the sandwich that is driven.</param>
 /// <param name="Turn">Time of one turn, seconds, exactly.</param>
-public sealed record Drive(string Sandwich, Fraction Turn);
+public sealed record Drive(string Sandwich, Fraction Turn)
+{
+    /// <summary>The sense it turns in.</summary>
+    public Sense Sense { get; init; }
+}
 
 /// <summary>A hand or pointer.</summary>
 /// <param name="Name">Its name.</param>
 /// <param name="Sandwich">Name of the sandwich it sits on.</param>
 /// <param name="Turn">Time in which it should turn once, seconds, exactly.</param>
-public sealed record Hand(string Name, string Sandwich, Fraction Turn);
+public sealed record Hand(string Name, string Sandwich, Fraction Turn)
+{
+    /// <summary>Where it stands at the setting, degrees clockwise from the dial's zero, exactly.</summary>
+    public Fraction Angle { get; init; } = Fraction.Zero;
+}

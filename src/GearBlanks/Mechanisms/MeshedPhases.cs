@@ -15,6 +15,9 @@ namespace GearBlanks.Mechanisms;
 /// <param name="OutOfPhase">Meshes that close a loop and find their tooth beside the gap, in the order of the mechanism.</param>
 public sealed record MeshedPhases(ImmutableDictionary<string, double> Angles, ImmutableArray<PhaseGap> OutOfPhase)
 {
+    /// <summary>Meshes that are centred, from the driven sandwich outward.</summary>
+    internal ImmutableArray<Mesh> Centred { get; init; } = [];
+
     /// <summary>
     /// Finds the angles, from the driven sandwich outward: it stands at 0, and so does the first sandwich of each part of the mechanism
     /// that no mesh connects to it.

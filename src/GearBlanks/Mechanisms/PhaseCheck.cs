@@ -8,9 +8,15 @@ internal static class PhaseCheck
 {
     private const double DegreesInARadian = 180 / Math.PI;
 
-    public static IEnumerable<Finding> Of(Mechanism mechanism) => MeshedPhases.Of(mechanism).OutOfPhase.Select(gap => Check.Of(
+    public static IEnumerable<Finding> Of(Mechanism mechanism)
+    {
+        MeshedPhases phases = MeshedPhases.Of(mechanism);
+        return phases.OutOfPhase.SelectMany(gap => ArmPhases.Held(gap, phases.Centred, mechanism)).Select(gap => OnGap(gap, mechanism));
+    }
+
+    private static Finding OnGap(PhaseGap gap, Mechanism mechanism) => Check.Of(
         "out-of-phase", Places.Mesh(gap.Mesh.Name), Math.Abs(gap.Offset), Bounds(gap), "mm",
-        "Offset of the teeth beside their gaps, the other meshes of the loop being centred,", _ => Advice(gap, mechanism)));
+        "Offset of the teeth beside their gaps, the other meshes of the loop being centred,", _ => Advice(gap, mechanism));
 
     // Beyond the play nothing can be put together; within it the teeth lean against one another, and no free backlash is left at the end of it.
     private static Limit Bounds(PhaseGap gap) => new(null, null, gap.Play / 2, gap.Play, "geometry of the loop, with the backlash of its meshes");

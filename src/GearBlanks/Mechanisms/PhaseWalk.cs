@@ -25,7 +25,10 @@ internal sealed class PhaseWalk(Mechanism mechanism)
             [.. mechanism.Meshes
                 .Where(mesh => !_walked.Contains(mesh))
                 .Select(mesh => new PhaseGap(mesh, Offset(mesh), Play(mesh)))
-                .Where(gap => Math.Abs(gap.Offset) > LeastOffset)]);
+                .Where(gap => Math.Abs(gap.Offset) > LeastOffset)])
+        {
+            Centred = [.. mechanism.Meshes.Where(_walked.Contains)],
+        };
     }
 
     private void WalkFrom(string start)

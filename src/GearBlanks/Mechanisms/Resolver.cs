@@ -113,11 +113,17 @@ public sealed class Resolver
             _job.Title, limits, machine,
             [.. _job.Axes.Select(axis => axes[axis.Name])],
             [.. _job.Sandwiches.Select(sandwich => new Sandwich(
-                sandwich.Name, axes[sandwich.Axis], [.. sandwich.Layers.OfType<JobGear>().Select(gear => gears[gear.Name])]))],
+                sandwich.Name, axes[sandwich.Axis], [.. sandwich.Layers.OfType<JobGear>().Select(gear => gears[gear.Name])]) { IsFixed = sandwich.IsFixed })],
             meshes,
-            _job.Drive is { } drive ? new Drive(drive.Sandwich, drive.Turn) : null,
-            [.. _job.Hands.Select(hand => new Hand(hand.Name, hand.Sandwich, hand.Turn))]);
+            _job.Drive is { } drive ? Drive(drive) : null,
+            [.. _job.Hands.Select(hand => new Hand(hand.Name, hand.Sandwich, hand.Turn) { Angle = hand.Angle })])
+        {
+            OtherDrives = [.. _job.OtherDrives.Select(Drive)],
+            Setting = _job.Setting,
+        };
     }
+
+    private static Drive Drive(JobDrive drive) => new(drive.Sandwich, drive.Turn) { Sense = drive.Sense };
 
     private ImmutableDictionary<string, GearPlan> Plans(ImmutableDictionary<string, Axis> axes)
     {

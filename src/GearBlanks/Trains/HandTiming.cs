@@ -9,6 +9,9 @@ public sealed record HandTiming(Fraction Period, Fraction WantedPeriod)
 {
     private const int DegreesInATurn = 360;
 
+    // The Julian year of 365.25 days (IAU; from memory).
+    private const int SecondsInAYear = 31_557_600;
+
     /// <summary>Time of one turn, seconds.</summary>
     public double PeriodSeconds => Period.Nearest();
 
@@ -20,8 +23,14 @@ public sealed record HandTiming(Fraction Period, Fraction WantedPeriod)
     {
         get
         {
-            Fraction drift = (1 / Period) - (1 / WantedPeriod);
+            Fraction drift = Drift;
             return drift.IsZero ? null : (1 / (drift.Abs() * DegreesInATurn)).Nearest();
         }
     }
+
+    /// <summary>Degrees by which the hand runs ahead in a year of 365.25 days: negative where it is slow.</summary>
+    public double DegreesAYear => (Drift * DegreesInATurn * SecondsInAYear).Nearest();
+
+    // Turns a second beyond those it should make.
+    private Fraction Drift => (1 / Period) - (1 / WantedPeriod);
 }

@@ -11,7 +11,7 @@ public class JobMutationTests
     public void No_mutation_throws()
     {
         var random = new Random(20240229);
-        var mutator = new JobMutator([JobTexts.Pair, JobTexts.Compact, JobTexts.Full], [JobTexts.Compact]);
+        var mutator = new JobMutator([JobTexts.Pair, JobTexts.Compact, JobTexts.Full, BadMotionTests.Arm], [JobTexts.Compact]);
         var (jobs, problems) = (0, 0);
         for (var run = 0; run < Runs; run++)
         {

@@ -25,6 +25,10 @@ internal static class Remarks
     public static IEnumerable<string> OutOfPhase(Mechanism mechanism) => MeshedPhases.Of(mechanism).OutOfPhase
         .Select(gap => $"{gap.Mesh.Name}: drawn {Words.Mm(Math.Abs(gap.Offset))} beside the gap, because other meshes already hold both gears.");
 
+    public static IEnumerable<string> Carried(Mechanism mechanism) => mechanism.Axes
+        .Where(axis => axis.CarriedBy is not null)
+        .Select(axis => $"{axis.Name}, carried by {axis.CarriedBy}");
+
     public static IEnumerable<string> Hands(MechanismReport report) => report.Hands.Select(hand => hand.Timing is { } timing
         ? $"{hand.Hand.Name}, on {hand.Hand.Sandwich}: {Error(timing.ErrorPpm)}{Drift(timing.SecondsToOneDegree)}"
         : $"{hand.Hand.Name}, on {hand.Hand.Sandwich}: not driven");

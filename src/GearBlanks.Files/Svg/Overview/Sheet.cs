@@ -94,6 +94,7 @@ internal sealed class Sheet
         }
 
         AddList(column, "Not in phase", Remarks.OutOfPhase(_report.Mechanism));
+        AddList(column, "Axes that move, drawn at the setting", Remarks.Carried(_report.Mechanism));
         AddList(column, "Hands", Remarks.Hands(_report));
         AddList(column, "What fails", Remarks.Failing(_report));
         return column;

@@ -1,0 +1,119 @@
+using GearBlanks.Files.Keys;
+using GearBlanks.Files.Toml;
+
+namespace GearBlanks.Files.Jobs;
+
+/// <summary>What must hold of arms: known sandwiches that turn, none of which carries its own axis, near or far.</summary>
+internal sealed class ArmChecks
+{
+    private readonly ProblemList _problems;
+    private readonly Dictionary<string, Entries> _axes;
+    private readonly Dictionary<string, Entries> _sandwiches;
+
+    private ArmChecks(Entries file, ProblemList problems)
+    {
+        _problems = problems;
+        _axes = ByName(file.Tables("axes"));
+        _sandwiches = ByName(file.Tables("sandwiches"));
+    }
+
+    public static void Check(Entries file, NamedItems sandwiches, ProblemList problems) =>
+        new ArmChecks(file, problems).Check([.. file.Tables("axes")], [.. file.Tables("sandwiches")], sandwiches);
+
+    private void Check(List<Entries> axes, List<Entries> sandwiches, NamedItems names)
+    {
+        foreach (var axis in axes.Where(axis => names.Check(axis, "carried-by")))
+        {
+            if (IsRack(Arm(axis)))
+            {
+                axis.Refuse(_problems, "carried-by", "This sandwich is a rack: it slides and carries no axis", "a sandwich that turns");
+            }
+        }
+
+        if (CheckCircles(axes))
+        {
+            return;
+        }
+
+        foreach (var sandwich in sandwiches)
+        {
+            if (Arm(AxisOf(sandwich)) is { } arm)
+            {
+                CheckCarried(sandwich, arm);
+            }
+        }
+    }
+
+    // A sandwich whose axis a turning arm carries.
+    private void CheckCarried(Entries sandwich, Entries arm)
+    {
+        if (IsRack(sandwich))
+        {
+            sandwich.Refuse(_problems, "axis", $"A rack slides along the frame, and this axis is carried by \"{arm.Text("name")}\"", "an axis that the frame carries");
+        }
+
+        if (sandwich.Flag("fixed") == true && arm.Flag("fixed") != true)
+        {
+            sandwich.Refuse(_problems, "fixed", $"The axis of this sandwich is carried by \"{arm.Text("name")}\", which turns: the frame cannot hold it", "fixed on an axis that the frame carries");
+        }
+    }
+
+    // True where there is one.
+    private bool CheckCircles(List<Entries> axes)
+    {
+        var isCircle = false;
+        var done = new HashSet<Entries>();
+        foreach (var start in axes)
+        {
+            var chain = new List<Entries>();
+            var onChain = new HashSet<Entries>();
+            Entries? axis = start;
+            while (axis is not null && !done.Contains(axis) && onChain.Add(axis))
+            {
+                chain.Add(axis);
+                axis = AxisOf(Arm(axis));
+            }
+
+            if (axis is not null && onChain.Contains(axis))
+            {
+                Tell(chain[chain.IndexOf(axis)..]);
+                isCircle = true;
+            }
+
+            done.UnionWith(chain);
+        }
+
+        return isCircle;
+    }
+
+    // Told once, at the axis that stands first in the file.
+    private void Tell(List<Entries> circle)
+    {
+        var first = circle.MinBy(axis => (axis.Place.Line, axis.Place.Column))!;
+        var at = circle.IndexOf(first);
+        var way = circle[at..].Concat(circle[..at]).Select(axis => $"\"{axis.Text("name")}\" by \"{axis.Text("carried-by")}\"");
+        first.Refuse(
+            _problems, "carried-by",
+            circle.Count == 1
+                ? $"The sandwich \"{first.Text("carried-by")}\" turns on this axis, so it cannot carry it"
+                : $"These axes are carried in a circle: {ProblemList.Shown(string.Join(", ", way))}",
+            "a sandwich on another axis, which the frame carries in the end");
+    }
+
+    private Entries? Arm(Entries? axis) => axis?.Text("carried-by") is { } name ? _sandwiches.GetValueOrDefault(name) : null;
+
+    private Entries? AxisOf(Entries? sandwich) => sandwich?.Text("axis") is { } name ? _axes.GetValueOrDefault(name) : null;
+
+    private static Dictionary<string, Entries> ByName(IEnumerable<Entries> items)
+    {
+        var byName = new Dictionary<string, Entries>(StringComparer.Ordinal);
+        foreach (var item in items)
+        {
+            byName.TryAdd(item.Text("name") ?? "", item);
+        }
+
+        return byName;
+    }
+
+    private static bool IsRack(Entries? sandwich) => sandwich?.Tables("layers").Any(SlidingChecks.IsRack) == true;
+}
