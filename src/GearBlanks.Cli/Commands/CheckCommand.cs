@@ -14,16 +14,18 @@ internal static class CheckCommand
 
         Examples:
           gearblanks check dial.toml
+          gearblanks check dial.toml --heights
           gearblanks check dial.toml --json
         """;
 
     public static Command Make(Terminal console)
     {
         var job = new FileArgument("JOB", "The job file.");
-        var command = new Command("check", About) { job };
+        var heights = new Option<bool>("--heights") { Description = "Print what stands at which height, and which tooth faces which gap.", Arity = ArgumentArity.Zero };
+        var command = new Command("check", About) { job, heights };
         command.SetAction(parsed => console.Show(
             CheckVerb.Run(parsed.GetValue(job)!), parsed.GetValue(SharedOptions.Json),
-            CheckJson.Of, report => CheckText.Write(console, report), report => ExitCode.Of(report.Verdict)));
+            CheckJson.Of, report => CheckText.Write(console, report, parsed.GetValue(heights)), report => ExitCode.Of(report.Verdict)));
         return command;
     }
 }

@@ -11,16 +11,21 @@ internal static class CheckText
     private const double SecondsInAnHour = 3_600;
     private const double SecondsInADay = 86_400;
 
-    public static void Write(Terminal console, MechanismReport report)
+    public static void Write(Terminal console, MechanismReport report, bool withHeights)
     {
         FindingText.WriteSummary(console, report.Mechanism.Title, report.Findings);
         WriteMeshes(console, report);
         WriteHands(console, report);
+        if (withHeights)
+        {
+            StackText.Write(console, report.Stack);
+        }
+
         console.Say(NotChecked);
     }
 
-    public const string NotChecked =
-        "Not checked: strength, fatigue, lifting, vehicles, tolerances of cutting, bodies that pass each other. Fingers stay out of meshes that turn.";
+    private const string NotChecked =
+        "Not checked: strength, fatigue, lifting, vehicles, tolerances of cutting, bodies whose heights the job does not give. Fingers stay out of meshes that turn.";
 
     // Long periods in days, short ones in hours, either to a tenth of a second.
     private static string Period(double seconds) => seconds < 2 * SecondsInADay

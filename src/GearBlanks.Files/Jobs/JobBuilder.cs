@@ -16,7 +16,10 @@ internal static class JobBuilder
         [.. file.Tables("sandwiches").Select(Sandwich)],
         [.. file.Tables("meshes").Select(Mesh)],
         file.Table("drive") is { } drive ? new JobDrive(drive.Place, drive.Text("sandwich")!, drive.Time("turn")!.Value) : null,
-        [.. file.Tables("hands").Select(h => new JobHand(h.Place, h.Text("name")!, h.Text("sandwich")!, h.Time("turn")!.Value))]);
+        [.. file.Tables("hands").Select(h => new JobHand(h.Place, h.Text("name")!, h.Text("sandwich")!, h.Time("turn")!.Value) { Shape = StackJob.HandShape(h) })])
+    {
+        Frame = StackJob.Frame(file),
+    };
 
     /// <summary>The name of a gear: its own, or the sandwich's.</summary>
     public static string? GearName(Entries layer, Entries sandwich) => layer.Has("gear") ? layer.Text("gear") : sandwich.Text("name");
@@ -56,17 +59,25 @@ internal static class JobBuilder
             table.Flag("lettering"), table.Flag("mark"))
         {
             BoreShape = table.Table("bore-shape") is { } shape ? BoreShape(shape) : null,
+            ThicknessTolerance = table.Number("thickness-tolerance"),
         };
 
     private static JobAxis Axis(Entries axis) => new(
-        axis.Place, axis.Text("name")!, PointOf(axis), axis.Text("from"), axis.Number("distance") ?? 0, axis.Number("direction") ?? 0);
+        axis.Place, axis.Text("name")!, PointOf(axis), axis.Text("from"), axis.Number("distance") ?? 0, axis.Number("direction") ?? 0)
+    {
+        Spindles = [.. axis.Tables("spindles").Select(StackJob.Spindle)],
+    };
 
     private static Point? PointOf(Entries table) =>
         table.Items("position") is [{ Value: double x }, { Value: double y }] ? new Point(x, y) : null;
 
     private static JobSandwich Sandwich(Entries sandwich) => new(
         sandwich.Place, sandwich.Text("name")!, sandwich.Text("axis")!, sandwich.Number("height"),
-        [.. sandwich.Tables("layers").Select(l => Layer(l, sandwich))]);
+        [.. sandwich.Tables("layers").Select(l => Layer(l, sandwich) with { Stack = StackJob.Layer(l) })])
+    {
+        MeasuredHeight = sandwich.Number("measured-height"),
+        HeightTolerance = sandwich.Number("height-tolerance") ?? 0,
+    };
 
     private static JobLayer Layer(Entries layer, Entries sandwich) =>
         layer.Number("washer") is { } height ? new JobWasher(layer.Place, height) : Gear(layer, sandwich);
@@ -124,7 +135,10 @@ internal static class JobBuilder
 
     private static JobScrews Screws(Entries screws) => new(
         screws.Place, screws.Count("count")!.Value, screws.Number("circle")!.Value, screws.Number("hole")!.Value,
-        screws.Number("head"), screws.Number("start-angle") ?? 0);
+        screws.Number("head"), screws.Number("start-angle") ?? 0)
+    {
+        Depth = StackJob.ScrewDepth(screws),
+    };
 
     private static Circle Hole(Entries hole) => new(
         PointOf(hole) ?? Point.Polar(hole.Number("radius")!.Value, hole.Number("angle") ?? 0), hole.Number("diameter")!.Value / 2);

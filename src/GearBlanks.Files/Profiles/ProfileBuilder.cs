@@ -68,10 +68,11 @@ internal static class ProfileBuilder
             DistanceSpread = Limit(file, "distance-spread"),
             FaceOverlap = Limit(file, "face-overlap"),
             HandError = Limit(file, "hand-error"),
+            Stack = StackLimitKeys.Build(file),
         };
     }
 
-    private static Limit Limit(Entries file, string key)
+    internal static Limit Limit(Entries file, string key)
     {
         var table = file.Table(key)!;
         return new Limit(

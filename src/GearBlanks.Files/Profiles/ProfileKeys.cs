@@ -76,7 +76,7 @@ internal static class ProfileKeys
             IsRequired = true,
         });
 
-    public static readonly KeyTable Limits = new("", "Limits of findings, in limits/. Every table must be there; a bound that is left out never bites.",
+    public static readonly KeyTable Limits = new("", "Limits of findings, in limits/. Every table that is marked as needed must be there, others are taken from hand-assembled; a bound that is left out never bites.",
     [
         In(Backlash),
         In(Limit("backlash-miss", "Difference between the backlash a mesh has and the one it is designed for, in modules.")),
@@ -93,6 +93,7 @@ internal static class ProfileKeys
         In(Limit("distance-spread", "Spread of the distances at which meshes between the same two axes have their wanted backlash, in modules.")),
         In(Limit("face-overlap", "Overlap of two gears' faces along the axis, as a share of the thinner one.")),
         In(Limit("hand-error", "Error of a hand's period, in parts per million.")),
+        .. StackLimitKeys.All,
     ]);
 
     public static KeyTable Of(ProfileKind kind) => kind switch
@@ -105,7 +106,7 @@ internal static class ProfileKeys
 
     private static Key In(KeyTable table) => new Key(table.Path, KeyKind.Table, table.Meaning) { Of = table }.Required();
 
-    private static KeyTable Limit(string name, string meaning, params ReadOnlySpan<Key> more) => new(name, meaning,
+    internal static KeyTable Limit(string name, string meaning, params ReadOnlySpan<Key> more) => new(name, meaning,
     [
         Bound("fails-below", "Smaller figures fail."),
         Bound("tight-below", "Smaller figures are tight."),

@@ -19,6 +19,7 @@ public static class CheckJson
         json.WriteObjects("meshes", report.Mechanism.Meshes, (writer, mesh) => WriteMesh(writer, mesh, report));
         json.WriteObjects("speeds", report.Speeds, WriteSpeed);
         json.WriteObjects("hands", report.Hands, WriteHand);
+        json.Write(report.Stack);
     }
 
     private static void WriteMesh(Utf8JsonWriter json, Mesh mesh, MechanismReport report)

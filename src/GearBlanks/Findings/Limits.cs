@@ -56,4 +56,7 @@ public sealed record Limits
 
     /// <summary>Error of a hand's period against the wanted one, in parts per million, without sign.</summary>
     public required Limit HandError { get; init; }
+
+    /// <summary>Limits of the stack.</summary>
+    public StackLimits Stack { get; init; } = StackLimits.None;
 }

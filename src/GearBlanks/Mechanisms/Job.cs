@@ -22,7 +22,11 @@ public sealed record Job(
     ImmutableArray<JobSandwich> Sandwiches,
     ImmutableArray<JobMesh> Meshes,
     JobDrive? Drive,
-    ImmutableArray<JobHand> Hands);
+    ImmutableArray<JobHand> Hands)
+{
+    /// <summary>Columns, plates and arms beside the gears.</summary>
+    public JobFrame Frame { get; init; } = JobFrame.None;
+}
 
 /// <summary>What holds wherever an item does not say otherwise. Profiles go by name.</summary>
 /// <param name="Place">The table.</param>
@@ -53,6 +57,9 @@ public sealed record JobDefaults(
 {
     /// <summary>What makes the bores other than round; null for round ones.</summary>
     public JobBoreShape? BoreShape { get; init; }
+
+    /// <summary>Greatest deviation of a layer's thickness either way, mm; null for none.</summary>
+    public double? ThicknessTolerance { get; init; }
 }
 
 /// <summary>Where a spindle stands: at a position, or from another axis by distance and direction.</summary>
@@ -62,7 +69,11 @@ public sealed record JobDefaults(
 /// <param name="From">Name of the other axis; null where the position is given.</param>
 /// <param name="Distance">Distance from the other axis, mm.</param>
 /// <param name="Direction">Direction from the other axis, rad, counter-clockwise from +X.</param>
-public sealed record JobAxis(Place Place, string Name, Point? Position, string? From, double Distance, double Direction);
+public sealed record JobAxis(Place Place, string Name, Point? Position, string? From, double Distance, double Direction)
+{
+    /// <summary>What stands on it.</summary>
+    public ImmutableArray<JobSpindle> Spindles { get; init; } = [];
+}
 
 /// <summary>Gears and washers that turn as one, from bottom to top.</summary>
 /// <param name="Place">The table.</param>
@@ -70,11 +81,22 @@ public sealed record JobAxis(Place Place, string Name, Point? Position, string? 
 /// <param name="Axis">Name of its axis.</param>
 /// <param name="Height">Height of its underside over the frame, mm; null where heights are not checked.</param>
 /// <param name="Layers">Its layers, bottom first.</param>
-public sealed record JobSandwich(Place Place, string Name, string Axis, double? Height, ImmutableArray<JobLayer> Layers);
+public sealed record JobSandwich(Place Place, string Name, string Axis, double? Height, ImmutableArray<JobLayer> Layers)
+{
+    /// <summary>Height of its underside over the frame as measured, mm; null where it was not.</summary>
+    public double? MeasuredHeight { get; init; }
+
+    /// <summary>How far its underside may lie above or below its height, end play included, mm.</summary>
+    public double HeightTolerance { get; init; }
+}
 
 /// <summary>One layer of a sandwich.</summary>
 /// <param name="Place">The table.</param>
-public abstract record JobLayer(Place Place);
+public abstract record JobLayer(Place Place)
+{
+    /// <summary>How it takes height and sits on its spindle.</summary>
+    public JobLayerFit Stack { get; init; } = JobLayerFit.None;
+}
 
 /// <summary>A washer, a hub, a gap: anything without teeth that takes height.</summary>
 /// <param name="Place">The table.</param>
@@ -158,7 +180,11 @@ public sealed record JobRackBar(double Length, double BackHeight);
 /// <param name="HeadDiameter">Diameter of their heads, mm; null where heads take no room.</param>
 /// <param name="StartAngle">Angle of the first, rad, in the gear's own frame.</param>
 public sealed record JobScrews(
-    Place Place, int Count, double CircleDiameter, double HoleDiameter, double? HeadDiameter, double StartAngle);
+    Place Place, int Count, double CircleDiameter, double HoleDiameter, double? HeadDiameter, double StartAngle)
+{
+    /// <summary>How deep they go; null where nothing is said of it.</summary>
+    public JobScrewDepth? Depth { get; init; }
+}
 
 /// <summary>Two gears that mesh.</summary>
 /// <param name="Place">The table.</param>
@@ -182,4 +208,8 @@ public sealed record JobDrive(Place Place, string Sandwich, Fraction Turn);
 /// <param name="Name">Its name.</param>
 /// <param name="Sandwich">Name of the sandwich it sits on.</param>
 /// <param name="Turn">Time in which it should turn once, seconds, exactly as written.</param>
-public sealed record JobHand(Place Place, string Name, string Sandwich, Fraction Turn);
+public sealed record JobHand(Place Place, string Name, string Sandwich, Fraction Turn)
+{
+    /// <summary>What room it takes; null where that is not said.</summary>
+    public JobHandShape? Shape { get; init; }
+}

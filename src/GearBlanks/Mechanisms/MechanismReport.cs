@@ -13,6 +13,9 @@ namespace GearBlanks.Mechanisms;
 public sealed record MechanismReport(
     Mechanism Mechanism, ImmutableArray<Finding> Findings, ImmutableArray<BodySpeed> Speeds, ImmutableArray<HandReport> Hands)
 {
+    /// <summary>What stands over what, and how it is put together.</summary>
+    public StackReport Stack { get; init; } = StackReport.None;
+
     /// <summary>The worst level of all findings.</summary>
     public Level Verdict => Worst(Findings);
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using GearBlanks.Blanks;
 using GearBlanks.Findings;
+using GearBlanks.Mechanisms.Stacks;
 using GearBlanks.Teeth;
 
 namespace GearBlanks.Mechanisms;
@@ -71,7 +72,10 @@ public sealed class Resolver
                 sandwich.Name, axes[sandwich.Axis], [.. sandwich.Layers.OfType<JobGear>().Select(gear => gears[gear.Name])]))],
             meshes,
             _job.Drive is { } drive ? new Drive(drive.Sandwich, drive.Turn) : null,
-            [.. _job.Hands.Select(hand => new Hand(hand.Name, hand.Sandwich, hand.Turn))]);
+            [.. _job.Hands.Select(hand => new Hand(hand.Name, hand.Sandwich, hand.Turn))])
+        {
+            Stack = StackBuilder.Of(_job, gears, axes),
+        };
     }
 
     private ImmutableDictionary<string, GearPlan> Plans(ImmutableDictionary<string, Axis> axes)
@@ -79,15 +83,16 @@ public sealed class Resolver
         ImmutableDictionary<string, GearPlan>.Builder plans = ImmutableDictionary.CreateBuilder<string, GearPlan>();
         foreach (JobSandwich sandwich in _job.Sandwiches)
         {
-            double? bottom = sandwich.Height;
+            double? bottom = sandwich.MeasuredHeight ?? sandwich.Height;
             foreach (JobLayer layer in sandwich.Layers)
             {
-                bottom += layer switch
+                double drawn = layer switch
                 {
                     JobGear gear => AddPlan(gear, sandwich, axes[sandwich.Axis], bottom, plans),
                     JobWasher washer => washer.Thickness,
                     _ => throw new InvalidOperationException("A layer is a gear or a washer."),
                 };
+                bottom += layer.Stack.MeasuredThickness ?? drawn;
             }
         }
 
