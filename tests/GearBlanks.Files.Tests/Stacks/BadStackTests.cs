@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using GearBlanks.Files.Jobs;
 using GearBlanks.Files.Profiles;
 using GearBlanks.Files.Tests.Jobs;
@@ -6,7 +7,7 @@ using GearBlanks.Mechanisms;
 namespace GearBlanks.Files.Tests.Stacks;
 
 /// <summary>Each row spoils one piece of a good job with a whole stack, and says what must be told of it, and where.</summary>
-public sealed class BadStackTests
+public sealed partial class BadStackTests
 {
     /// <summary>What is replaced, by what; what stands at the place that must be told; its key; pieces of what it says.</summary>
     public static TheoryData<string, string, string, string, string[]> Spoilt => new()
@@ -16,7 +17,7 @@ public sealed class BadStackTests
         { "thickness-tolerance = 0.05", "thickness-tolerance = \"0.05\"", "\"0.05\"", "defaults.thickness-tolerance", ["unit is missing"] },
         { "thickness-tolerance = 0.05", "thicknes-tolerance = 0.05", "thicknes-tolerance", "defaults.thicknes-tolerance", ["no such key", "nearest: thickness-tolerance"] },
         { "teeth = 40", "teeth = 40\nthickness-tolerance = 11", "11\n", "sandwiches.layers.thickness-tolerance", ["too large", "nearest: 10"] },
-        { "teeth = 40", "teeth = 40\nmeasured-thickness = 0", "0\nbore-class", "sandwiches.layers.measured-thickness", ["too small", "over 0"] },
+        { "teeth = 40", "teeth = 40\nmeasured-thickness = -7", "-7", "sandwiches.layers.measured-thickness", ["too small", "over 0"] },
         { "height = 8.4", "height = 8.4\nmeasured-height = true", "true", "sandwiches.measured-height", ["not a length"] },
         { "height = 8.4", "height = 8.4\nheight-tolerance = -1", "-1\n", "sandwiches.height-tolerance", ["too small", "nearest: 0"] },
 
@@ -77,23 +78,41 @@ public sealed class BadStackTests
     }
 
     [Fact]
-    public void Spoilt_stacks_of_any_kind_do_no_harm()
+    public void Spoilt_texts_do_no_harm()
     {
         var mutator = new JobMutator([StackJobs.Good], [JobTexts.Compact]);
         var random = new Random(5);
-        int checkedOnes = 0;
-        for (int i = 0; i < 300; i++)
+        for (int i = 0; i < 500; i++)
         {
             Outcome<Job> outcome = JobReader.Parse(mutator.Next(random), "x.toml");
             Assert.True(outcome.Value is not null ^ outcome.Problems.Length > 0);
-            if (outcome.Value is { } job && Resolver.Resolve(job, ProfileFinder.BuiltIn).Value is { } mechanism)
+        }
+    }
+
+    [Fact]
+    public void Other_numbers_give_a_report_or_a_problem()
+    {
+        string[] others = ["0", "0.001", "0.3", "1", "2", "4", "7.5", "33", "-5", "1000", "99999", "1e-9"];
+        Match[] numbers = Number().Matches(StackJobs.Good).ToArray();
+        var random = new Random(6);
+        int reports = 0;
+        for (int i = 0; i < 600; i++)
+        {
+            Match number = numbers[random.Next(numbers.Length)];
+            string text = StackJobs.Good.Remove(number.Index, number.Length).Insert(number.Index, others[random.Next(others.Length)]);
+            Outcome<Job> outcome = JobReader.Parse(text, "x.toml");
+            if (outcome.Value is not { } job)
             {
-                checkedOnes++;
-                Assert.NotEmpty(MechanismCheck.Of(mechanism).Findings);
+                Assert.NotEmpty(outcome.Problems);
+            }
+            else if (Resolver.Resolve(job, ProfileFinder.BuiltIn) is { Value: { } mechanism })
+            {
+                reports++;
+                Assert.All(MechanismCheck.Of(mechanism).Findings, finding => Assert.True(double.IsFinite(finding.Figure), finding.Message));
             }
         }
 
-        Assert.InRange(checkedOnes, 20, 280);
+        Assert.InRange(reports, 200, 599);
     }
 
     private static Place PlaceOf(string at, string text)
@@ -101,4 +120,7 @@ public sealed class BadStackTests
         string[] before = text[..text.IndexOf(at, StringComparison.Ordinal)].Split('\n');
         return new Place("winder.toml", before.Length, before[^1].Length + 1);
     }
+
+    [GeneratedRegex(@"(?<=[=\[,] ?)-?[0-9]+(\.[0-9]+)?")]
+    private static partial Regex Number();
 }
