@@ -14,7 +14,7 @@ internal enum BodyKind
     Plate,
 }
 
-/// <summary>Something that takes room: what turns with its sandwich takes all that it sweeps in a whole turn.</summary>
+/// <summary>Something that takes room: what turns takes all that it sweeps in a whole turn.</summary>
 /// <param name="Name">Its name.</param>
 /// <param name="Kind">What it is.</param>
 /// <param name="Sandwich">The sandwich that it moves with; null where it stands still.</param>
@@ -23,6 +23,19 @@ internal enum BodyKind
 /// <param name="Heights">The room it takes in height.</param>
 internal sealed record Body(string Name, BodyKind Kind, string? Sandwich, string? Axis, PlanShape Shape, Heights Heights)
 {
+    /// <summary>The turning sandwich, an arm, on which it keeps its place; null for the frame, and for what is round about the arm's own axis.</summary>
+    public string? Arm { get; init; }
+
+    /// <summary>The room it takes seen from its arm; null without one.</summary>
+    public PlanShape? OnArm { get; init; }
+
+    /// <summary>Radius of its rim from its own middle, mm.</summary>
+    public double RimRadius => (OnArm ?? Shape).Radius;
+
+    /// <summary>The room that this and another body take, seen from the arm that carries both, or else from the frame.</summary>
+    public (PlanShape Own, PlanShape Others) Beside(Body other) =>
+        Arm is not null && Arm == other.Arm ? (OnArm!, other.OnArm!) : (Shape, other.Shape);
+
     /// <summary>As sentences name it.</summary>
     public string Words => Kind switch
     {

@@ -1,26 +1,40 @@
 using System.Collections.Immutable;
 using GearBlanks.Blanks;
+using GearBlanks.Curves;
 using GearBlanks.Teeth;
 
 namespace GearBlanks.Mechanisms.Stacks;
 
 /// <summary>Makes the bodies of a stack. What a sandwich carries takes the room that it sweeps in a whole turn about its axis.</summary>
-internal static class BodyBuilder
+internal sealed class BodyBuilder(
+    ImmutableArray<StackSandwich> sandwiches, ImmutableDictionary<string, Axis> axes, ImmutableDictionary<string, string> carriers)
 {
-    public static ImmutableArray<Body> Of(
-        Job job, ImmutableArray<StackSandwich> sandwiches, ImmutableArray<StackSpindle> spindles, ImmutableDictionary<string, Axis> axes)
+    private readonly Dictionary<string, Axis> _axisOf = sandwiches.ToDictionary(sandwich => sandwich.Name, sandwich => sandwich.Axis);
+
+    public ImmutableArray<Body> Of(Job job, ImmutableArray<StackSpindle> spindles) =>
+    [
+        .. sandwiches.Where(sandwich => sandwich.HasHeights).SelectMany(OfSandwich)
+            .Concat(job.Hands.Where(hand => hand.Shape is not null).Select(hand => Hand(hand, hand.Shape!, _axisOf[hand.Sandwich])))
+            .Concat(job.Frame.Arms.Select(Arm))
+            .Concat(spindles.Select(Spindle))
+            .Concat(job.Frame.Columns.Select(column => new Body(
+                column.Name, BodyKind.Column, null, null, PlanShape.Ring(column.Position, 0, column.Diameter / 2), new Heights(column.Bottom, column.Top, 0, 0))))
+            .Concat(job.Frame.Plates.Select(Plate))
+            .Select(Carried),
+    ];
+
+    // On an axis that an arm carries, a body sweeps a ring about the arm's axis; that one may be carried in its turn.
+    private Body Carried(Body body)
     {
-        Dictionary<string, Axis> axisOf = sandwiches.ToDictionary(sandwich => sandwich.Name, sandwich => sandwich.Axis);
-        return
-        [
-            .. sandwiches.Where(sandwich => sandwich.HasHeights).SelectMany(OfSandwich),
-            .. job.Hands.Where(hand => hand.Shape is not null).Select(hand => Hand(hand, hand.Shape!, axisOf[hand.Sandwich])),
-            .. job.Frame.Arms.Select(arm => Arm(arm, axes)),
-            .. spindles.Select(Spindle),
-            .. job.Frame.Columns.Select(column => new Body(
-                column.Name, BodyKind.Column, null, null, PlanShape.Ring(column.Position, 0, column.Diameter / 2), new Heights(column.Bottom, column.Top, 0, 0))),
-            .. job.Frame.Plates.Select(Plate),
-        ];
+        PlanShape shape = body.Shape;
+        var arms = new List<string>();
+        for (string? axis = body.Axis; axis is not null && carriers.TryGetValue(axis, out string? arm) && !arms.Contains(arm); axis = _axisOf[arm].Name)
+        {
+            arms.Add(arm);
+            shape = shape.Swept(_axisOf[arm].Position);
+        }
+
+        return arms.Count == 0 || body.Arm is not null ? body with { Shape = shape } : body with { Shape = shape, Arm = arms[0], OnArm = body.Shape };
     }
 
     private static IEnumerable<Body> OfSandwich(StackSandwich sandwich)
@@ -59,7 +73,7 @@ internal static class BodyBuilder
         if (depth.HeadHeight is > 0 and { } height)
         {
             yield return new Body(
-                layer.Name, BodyKind.ScrewHeads, sandwich.Name, sandwich.Axis.Name, Circle(screws, Math.Max(screws.HeadDiameter ?? 0, screws.HoleDiameter), sandwich.Axis),
+                layer.Name, BodyKind.ScrewHeads, sandwich.Name, sandwich.Axis.Name, Heads(screws, Math.Max(screws.HeadDiameter ?? 0, screws.HoleDiameter), sandwich.Axis),
                 Beyond(layer.Heights, !depth.HeadsDown, 0, height));
         }
 
@@ -67,7 +81,7 @@ internal static class BodyBuilder
         if (depth is { Length: { } length, Thread: { } thread } && length - layer.Thickness is > 0 and { } beyond)
         {
             yield return new Body(
-                layer.Name, BodyKind.ScrewEnds, sandwich.Name, sandwich.Axis.Name, Circle(screws, thread, sandwich.Axis),
+                layer.Name, BodyKind.ScrewEnds, sandwich.Name, sandwich.Axis.Name, Heads(screws, thread, sandwich.Axis),
                 Beyond(layer.Heights, depth.HeadsDown, 0, beyond));
         }
     }
@@ -76,7 +90,7 @@ internal static class BodyBuilder
         ? new Heights(heights.Top + from, heights.Top + to, heights.TopTolerance, heights.TopTolerance)
         : new Heights(heights.Bottom - to, heights.Bottom - from, heights.BottomTolerance, heights.BottomTolerance);
 
-    private static PlanShape Circle(ScrewCircle screws, double diameter, Axis axis) =>
+    private static PlanShape Heads(ScrewCircle screws, double diameter, Axis axis) =>
         PlanShape.Ring(axis.Position, Math.Max(0, (screws.CircleDiameter - diameter) / 2), (screws.CircleDiameter + diameter) / 2);
 
     private static Body Hand(JobHand hand, JobHandShape shape, Axis axis) => new(
@@ -84,18 +98,13 @@ internal static class BodyBuilder
         PlanShape.Ring(axis.Position, shape.Bore / 2, Swept(Math.Max(shape.Length, shape.Tail), shape.Width)),
         new Heights(shape.Height, shape.Height + shape.Thickness, 0, 0));
 
-    private static Body Arm(JobArm arm, ImmutableDictionary<string, Axis> axes)
+    private Body Arm(JobArm arm)
     {
-        (Axis from, Axis to) = (axes[arm.From], axes[arm.To]);
-        var heights = new Heights(arm.Bottom, arm.Bottom + arm.Thickness, 0, arm.ThicknessTolerance);
-        PlanShape shape = arm.TurnsWith is null
-            ? PlanShape.Bar(from.Position, to.Position, arm.Width)
-            : PlanShape.Ring(from.Position, arm.Bore / 2, from.Position.DistanceTo(to.Position) + (arm.Width / 2));
-        return new Body(arm.Name, BodyKind.Arm, arm.TurnsWith, arm.From, WithHole(shape, arm, from), heights);
+        (Point from, Point to) = (axes[arm.From].Position, axes[arm.To].Position);
+        PlanShape bar = PlanShape.Bar(from, to, arm.Width) with { Holes = arm.Bore > 0 ? [new Circle(from, arm.Bore / 2)] : [] };
+        var body = new Body(arm.Name, BodyKind.Arm, arm.TurnsWith, arm.From, bar, new Heights(arm.Bottom, arm.Bottom + arm.Thickness, 0, arm.ThicknessTolerance));
+        return arm.TurnsWith is null ? body : body with { Shape = bar.Swept(from), Arm = arm.TurnsWith, OnArm = bar };
     }
-
-    private static PlanShape WithHole(PlanShape shape, JobArm arm, Axis from) =>
-        arm is { TurnsWith: null, Bore: > 0 } ? shape with { Holes = [new Curves.Circle(from.Position, arm.Bore / 2)] } : shape;
 
     private static Body Spindle(StackSpindle spindle) => new(
         spindle.Name, BodyKind.Spindle, spindle.Job.TurnsWith, spindle.Axis.Name,

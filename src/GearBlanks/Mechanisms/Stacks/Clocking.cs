@@ -17,10 +17,10 @@ internal static class Clocking
     /// <summary>Screws that let a gear be put on with its teeth elsewhere, where a loop of meshes asks for one angle.</summary>
     public static IEnumerable<Finding> Findings(Mechanism mechanism)
     {
-        foreach (MountedGear gear in mechanism.Gears)
+        HashSet<string> looped = LoopedGears.Of(mechanism);
+        foreach (MountedGear gear in mechanism.Gears.Where(gear => looped.Contains(gear.Name)))
         {
-            if (gear.Blank.Cutouts.Screws is { } screws && WrongWays(gear, screws) is var wrong && (wrong > 0 || FlipsUnseen(gear, screws))
-                && mechanism.Meshes.Any(mesh => (mesh.First.Name == gear.Name || mesh.Second.Name == gear.Name) && IsInLoop(mesh, mechanism)))
+            if (gear.Blank.Cutouts.Screws is { } screws && WrongWays(gear, screws) is var wrong && (wrong > 0 || FlipsUnseen(gear, screws)))
             {
                 yield return new Finding(
                     "clocking-pattern", Places.Gear(gear.Name), Level.Tight, wrong, 0, "ways", "geometry: the symmetry of the screws against that of the teeth",
@@ -57,24 +57,5 @@ internal static class Clocking
         return counts.Length > 0
             ? FormattableString.Invariant($"Use {counts[0]} screws that start at 0 degrees, which set the teeth alike in every way, or {mark}.")
             : $"M{mark[1..]}, or add a pin beside the screws.";
-    }
-
-    private static bool IsInLoop(Mesh mesh, Mechanism mechanism)
-    {
-        var reached = new HashSet<string> { mesh.First.Sandwich };
-        var open = new Stack<string>(reached);
-        while (open.TryPop(out string? name))
-        {
-            foreach (Mesh next in mechanism.Meshes.Where(next => !ReferenceEquals(next, mesh)))
-            {
-                string? other = next.First.Sandwich == name ? next.Second.Sandwich : next.Second.Sandwich == name ? next.First.Sandwich : null;
-                if (other is not null && reached.Add(other))
-                {
-                    open.Push(other);
-                }
-            }
-        }
-
-        return reached.Contains(mesh.Second.Sandwich);
     }
 }

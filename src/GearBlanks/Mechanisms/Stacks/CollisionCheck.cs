@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using GearBlanks.Curves;
 using GearBlanks.Findings;
 
 namespace GearBlanks.Mechanisms.Stacks;
@@ -37,27 +38,29 @@ internal static class CollisionCheck
         }
     }
 
-    // What moves as one, and what stands still together, cannot strike.
+    // What moves as one, and what stands still together, cannot strike; but a hand or an arm may be drawn into a gear of its own sandwich.
     private static bool MayMeet(Body one, Body other, HashSet<(string, string)> meshes) =>
-        one.Sandwich != other.Sandwich
+        (one.Sandwich != other.Sandwich || IsAcross(one, other) || IsAcross(other, one))
         && !(one.Kind == BodyKind.Gear && other.Kind == BodyKind.Gear && meshes.Contains((one.Name, other.Name)));
 
     private static Finding? Judge(Body one, Body other, StackLimits limits)
     {
-        double depth = one.Shape.DepthIn(other.Shape);
+        (PlanShape own, PlanShape others) = one.Beside(other);
+        double depth = own.DepthIn(others);
         double shared = one.Heights.SharedWith(other.Heights);
         string place = Places.Bodies(one, other);
         if (depth > Rounding)
         {
-            return depth < DeepestFit && (IsBoredFor(one, other) || IsBoredFor(other, one)) ? null
+            return depth < DeepestFit && IsFit(one, other) ? null
                 : shared > Rounding ? Collision(one, other, place, depth, shared, limits)
+                : one.Sandwich == other.Sandwich ? null
                 : Check.Of(
                     "stack-clearance", place, one.Heights.LeastGapTo(other.Heights), limits.StackClearance, "mm", "Least gap in height, with the tolerances of the stack,",
                     bound => CollisionAdvice.Raise(one, other, bound));
         }
 
         // Tubes and hubs on one axis lie in one another; their fits are judged apart.
-        return IsOnOneAxis(one, other) || IsBoredFor(one, other) || IsBoredFor(other, one) || one.Heights.LeastGapTo(other.Heights) > -Rounding
+        return IsOnOneAxis(one, other) || IsFit(one, other) || one.Heights.LeastGapTo(other.Heights) > -Rounding
             ? null
             : Check.Of(
                 "side-clearance", place, -depth, limits.SideClearance, "mm", "Least gap in plan between bodies on one level",
@@ -66,9 +69,17 @@ internal static class CollisionCheck
 
     private static bool IsOnOneAxis(Body one, Body other) => one.Axis is not null && one.Axis == other.Axis;
 
+    private static bool IsAcross(Body one, Body other) =>
+        one.Sandwich is not null && one.Kind is BodyKind.Hand or BodyKind.Arm && other.Kind is BodyKind.Gear or BodyKind.Washer;
+
     // A spindle within a hole about its own middle.
-    private static bool IsBoredFor(Body body, Body spindle) =>
-        spindle.Kind == BodyKind.Spindle && body.Shape.Holes.Any(hole => hole.Centre.DistanceTo(spindle.Shape.Core[0]) < Rounding);
+    private static bool IsFit(Body one, Body other)
+    {
+        (PlanShape own, PlanShape others) = one.Beside(other);
+        return (other.Kind == BodyKind.Spindle && HasHoleAt(own, others.Core[0])) || (one.Kind == BodyKind.Spindle && HasHoleAt(others, own.Core[0]));
+    }
+
+    private static bool HasHoleAt(PlanShape shape, Point middle) => shape.Holes.Any(hole => hole.Centre.DistanceTo(middle) < Rounding);
 
     private static Finding Collision(Body one, Body other, string place, double depth, double shared, StackLimits limits) => new(
         "collision", place, Level.Fails, shared, 0, "mm", Reason,

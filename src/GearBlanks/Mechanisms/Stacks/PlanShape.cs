@@ -27,6 +27,13 @@ internal sealed record PlanShape(ImmutableArray<Point> Core, double Radius, Immu
         return new([At(left, low), At(right, low), At(right, high), At(left, high)], 0, []);
     }
 
+    /// <summary>What it sweeps in a whole turn about a point; a hole about that point stays open.</summary>
+    public PlanShape Swept(Point centre)
+    {
+        double open = Holes.Where(hole => hole.Centre == centre).Select(hole => hole.Radius).DefaultIfEmpty().Max();
+        return Ring(centre, Math.Max(open, ConvexDistance.Between([centre], Core) - Radius), Core.Max(corner => corner.DistanceTo(centre)) + Radius);
+    }
+
     public double Left => Core.Min(corner => corner.X) - Radius;
 
     public double Right => Core.Max(corner => corner.X) + Radius;

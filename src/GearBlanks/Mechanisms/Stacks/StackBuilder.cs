@@ -6,11 +6,16 @@ namespace GearBlanks.Mechanisms.Stacks;
 /// <summary>Works out a job's stack from its gears. Measured thicknesses and heights beat drawn ones.</summary>
 internal static class StackBuilder
 {
-    public static Stack Of(Job job, ImmutableDictionary<string, MountedGear> gears, ImmutableDictionary<string, Axis> axes)
+    /// <param name="job">The job.</param>
+    /// <param name="gears">Its gears by name.</param>
+    /// <param name="axes">Its axes by name.</param>
+    /// <param name="carriers">The sandwich that carries an axis, by the axis' name; none for axes of the frame.</param>
+    public static Stack Of(
+        Job job, ImmutableDictionary<string, MountedGear> gears, ImmutableDictionary<string, Axis> axes, ImmutableDictionary<string, string>? carriers = null)
     {
         ImmutableArray<StackSandwich> sandwiches = [.. job.Sandwiches.Select(sandwich => Sandwich(sandwich, job.Defaults, gears, axes))];
         ImmutableArray<StackSpindle> spindles = [.. job.Axes.SelectMany(axis => axis.Spindles.Select(spindle => Spindle(spindle, axes[axis.Name])))];
-        return new Stack(sandwiches, spindles, BodyBuilder.Of(job, sandwiches, spindles, axes));
+        return new Stack(sandwiches, spindles, new BodyBuilder(sandwiches, axes, carriers ?? ImmutableDictionary<string, string>.Empty).Of(job, spindles));
     }
 
     private static StackSandwich Sandwich(

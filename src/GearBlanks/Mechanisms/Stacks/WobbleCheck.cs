@@ -24,7 +24,8 @@ internal static class WobbleCheck
         {
             (Body one, Body other) = (bodies[first], bodies[second]);
             double gap = one.Heights.LeastGapTo(other.Heights);
-            if (one.Sandwich == other.Sandwich || gap < 0 || one.Shape.DepthIn(other.Shape) <= 0)
+            (PlanShape own, PlanShape others) = one.Beside(other);
+            if (one.Sandwich == other.Sandwich || gap < 0 || own.DepthIn(others) <= 0)
             {
                 continue;
             }
@@ -50,13 +51,13 @@ internal static class WobbleCheck
     }
 
     private static string Advice(Wobble wobble, Body rim, double allowed) => allowed > 0
-        ? $"Make the bearing at least {Words.Mm(Words.RoundedUp(wobble.Clearance * rim.Shape.Radius / allowed))} long, or its greatest clearance at most {Words.Figure(Math.Floor(allowed * wobble.Length / rim.Shape.Radius * 1000) / 1000, "mm")}."
+        ? $"Make the bearing at least {Words.Mm(Words.RoundedUp(wobble.Clearance * rim.RimRadius / allowed))} long, or its greatest clearance at most {Words.Figure(Math.Floor(allowed * wobble.Length / rim.RimRadius * 1000) / 1000, "mm")}."
         : "Give the two more room in height first: no bearing is stiff enough for this gap.";
 
     // Only round things lean: a rack's carriage is guided by other means.
     private static double SwingOf(Body body, Dictionary<string, Wobble> wobbles) =>
         body.Sandwich is { } name && body.Shape.Core.Length == 1 && body.Kind != BodyKind.Spindle && wobbles.TryGetValue(name, out Wobble? wobble)
-            ? wobble.Swing(body.Shape.Radius)
+            ? wobble.Swing(body.RimRadius)
             : 0;
 
     private static IEnumerable<Finding> Play(Mesh mesh, Mechanism mechanism, Dictionary<string, Wobble> wobbles)

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using GearBlanks.Curves;
 using GearBlanks.Mechanisms.Stacks;
 using Point = GearBlanks.Curves.Point;
 

@@ -1,4 +1,3 @@
-using GearBlanks.Curves;
 using GearBlanks.Mechanisms.Stacks;
 using NetTopologySuite.Geometries;
 
