@@ -102,6 +102,22 @@ public sealed class PlantedFaultsTests
     [Fact]
     public void The_good_mechanism_gives_no_alarm() => Assert.Equal("", Alarms(Report(StackJobs.Good)));
 
+    /// <summary>Faults of the tide dial that only its comments told of.</summary>
+    [Theory]
+    [InlineData("washer = 2                # collar", "washer = 0.5                # collar", "head-clearance", "gear tide wheel")]
+    [InlineData("head-height = 1.6 }\n\n[[sandwiches.layers]]\nwasher = 2                # collar", "head-height = 2.2 }\n\n[[sandwiches.layers]]\nwasher = 3                # collar", "collision", "the screw heads of tide wheel and gear lay wheel 87")]
+    [InlineData("bottom = 0, top = 10 }", "bottom = 0, top = 14.5 }", "collision", "gear moon wheel and spindle first lay post")]
+    [InlineData("start-angle = 0, thread = 1.6, head-height = 1.6, heads = \"down\"", "start-angle = 0, thread = 1.6, head-height = 2.2, heads = \"down\"", "collision", "the screw heads of lay wheel 59 and plate frame plate")]
+    [InlineData("bore = 4.03, bottom = 14.3", "bore = 4.13, bottom = 14.3", "wobble", "sandwich moon")]
+    [InlineData("bore = 3.03, bottom = 6", "bore = 3.13, bottom = 6", "play-backlash", "mesh first lay to tide")]
+    public void Faults_planted_in_the_tide_dial(string good, string bad, string name, string place)
+    {
+        string dial = File.ReadAllText(Path.Combine(Jobs.Repository.Root, "profiles", "jobs", "tide-dial.toml"));
+        Assert.Contains(good, dial, StringComparison.Ordinal);
+        MechanismReport report = Report(dial.Replace(good, bad, StringComparison.Ordinal));
+        Assert.True(report.Findings.Any(finding => finding.Name == name && finding.Place == place && finding.Level == Level.Fails), Alarms(report));
+    }
+
     [Theory]
     [MemberData(nameof(Harmless))]
     public void Harmless_changes_give_no_alarm(string good, string other)

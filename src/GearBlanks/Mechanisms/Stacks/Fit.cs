@@ -5,9 +5,9 @@ namespace GearBlanks.Mechanisms.Stacks;
 /// <param name="Bore">The bore.</param>
 /// <param name="Spindle">The spindle.</param>
 /// <param name="Seat">How it sits.</param>
-/// <param name="Layer">The layer that has the bore; null for a tube.</param>
-/// <param name="Sandwich">The sandwich that has the layer; null for a tube.</param>
-internal sealed record Fit(string Place, Size Bore, StackSpindle Spindle, JobSeat Seat, StackLayer? Layer, StackSandwich? Sandwich)
+/// <param name="Sandwich">The sandwich that turns with the bore; null for a tube that stands still.</param>
+/// <param name="Bearing">From where to where they touch.</param>
+internal sealed record Fit(string Place, Size Bore, StackSpindle Spindle, JobSeat Seat, string? Sandwich, Heights Bearing)
 {
     // A bore that differs more than this from a spindle is not meant for it, mm of diameter.
     private const double MostClearance = 0.25;
@@ -29,14 +29,14 @@ internal sealed record Fit(string Place, Size Bore, StackSpindle Spindle, JobSea
         return stack.Spindles.SelectMany(spindle =>
             sandwiches[spindle.Axis.Name].SelectMany(sandwich => OfLayers(sandwich, spindle))
                 .Concat(spindles[spindle.Axis.Name].Where(tube => IsTubeOver(tube, spindle)).Select(tube => new Fit(
-                    $"spindle {tube.Name}", tube.Bore!, spindle, JobSeat.Runs, null, null))));
+                    $"spindle {tube.Name}", tube.Bore!, spindle, JobSeat.Runs, tube.Job.TurnsWith, tube.Heights.Common(spindle.Heights)))));
     }
 
     private static IEnumerable<Fit> OfLayers(StackSandwich sandwich, StackSpindle spindle) =>
         from layer in sandwich.Layers
         where layer.Bore is { } bore && AreMeant(bore, spindle) && layer.Heights.SharedWith(spindle.Heights) > 0
         let held = spindle.Job.TurnsWith == sandwich.Name ? JobSeat.Held : JobSeat.Runs
-        select new Fit(layer.Gear is null ? layer.Name : Places.Gear(layer.Name), layer.Bore!, spindle, layer.Job.Stack.Seat ?? held, layer, sandwich);
+        select new Fit(layer.Gear is null ? layer.Name : Places.Gear(layer.Name), layer.Bore!, spindle, layer.Job.Stack.Seat ?? held, sandwich.Name, layer.Heights.Common(spindle.Heights));
 
     private static bool IsTubeOver(StackSpindle tube, StackSpindle inner) =>
         tube.Bore is { } bore && AreMeant(bore, inner) && tube.Heights.SharedWith(inner.Heights) > 0

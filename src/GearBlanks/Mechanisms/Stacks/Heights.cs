@@ -10,6 +10,9 @@ internal readonly record struct Heights(double Bottom, double Top, double Bottom
     /// <summary>How much of their height two bodies share, mm; negative is the gap between them.</summary>
     public double SharedWith(Heights other) => Math.Min(Top, other.Top) - Math.Max(Bottom, other.Bottom);
 
+    /// <summary>What two bodies share of their heights as drawn.</summary>
+    public Heights Common(Heights other) => new(Math.Max(Bottom, other.Bottom), Math.Min(Top, other.Top), 0, 0);
+
     /// <summary>The gap between two bodies that is left at the worst tolerances, mm; negative where they can meet.</summary>
     public double LeastGapTo(Heights other) => Bottom + Top < other.Bottom + other.Top ? other.Least - Greatest : Least - other.Greatest;
 
