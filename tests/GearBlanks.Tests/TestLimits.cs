@@ -26,6 +26,19 @@ internal static class TestLimits
         FaceOverlap = AtLeast(0.25, 0.75),
         HandError = AtMost(50, 500),
         LostMotion = AtMost(3, 10),
+        Stack = new StackLimits
+        {
+            StackClearance = AtLeast(0, 0.2),
+            SideClearance = AtLeast(0, 0.3),
+            HeightDisagreement = AtMost(0.05, 0.3),
+            HeadClearance = AtLeast(0, 0.1),
+            ScrewEngagement = AtLeast(0.5, 1),
+            ScrewEndRoom = AtLeast(0, 0.2),
+            FitClearance = Between(0, 0.002, 0.15, null),
+            FitInterference = Between(0, null, 0.04, null),
+            WobbleRoom = AtLeast(0, 0.05),
+            PlayBacklash = AtLeast(0, null),
+        },
     };
 
     public static Limit Between(double? failsBelow, double? tightBelow, double? tightAbove, double? failsAbove) =>

@@ -15,6 +15,7 @@ internal static class CheckCommand
 
         Examples:
           gearblanks check dial.toml
+          gearblanks check dial.toml --heights
           gearblanks check dial.toml --json
           gearblanks check dial.toml --at 2027-03-21T12:00:00Z
         """;
@@ -23,10 +24,11 @@ internal static class CheckCommand
     {
         var job = new FileArgument("JOB", "The job file.");
         Option<Moment?> at = new OneWord<Moment?>("--at", "DATE", "Tell where each hand stands at a date, from the job's setting; a date without an offset is UTC.", WordReaders.Date);
-        var command = new Command("check", About) { job, at };
+        var heights = new Option<bool>("--heights") { Description = "Print what stands at which height, and which tooth faces which gap.", Arity = ArgumentArity.Zero };
+        var command = new Command("check", About) { job, at, heights };
         command.SetAction(parsed => console.Show(
             CheckVerb.Run(parsed.GetValue(job)!, parsed.GetValue(at)), parsed.GetValue(SharedOptions.Json),
-            CheckJson.Of, report => CheckText.Write(console, report), report => ExitCode.Of(report.Verdict)));
+            CheckJson.Of, report => CheckText.Write(console, report, parsed.GetValue(heights)), report => ExitCode.Of(report.Verdict)));
         return command;
     }
 }

@@ -6,16 +6,21 @@ namespace GearBlanks.Cli.Output;
 /// <summary>A mechanism's check for people: what fails and what to do first, then figures.</summary>
 internal static class CheckText
 {
-    public static void Write(Terminal console, MechanismReport report)
+    public static void Write(Terminal console, MechanismReport report, bool withHeights)
     {
         FindingText.WriteSummary(console, report.Mechanism.Title, report.Findings);
         WriteMeshes(console, report);
         MotionText.Write(console, report);
+        if (withHeights)
+        {
+            StackText.Write(console, report.Stack);
+        }
+
         console.Say(NotChecked);
     }
 
-    public const string NotChecked =
-        "Not checked: strength, fatigue, lifting, vehicles, tolerances of cutting, bodies that pass each other. Fingers stay out of meshes that turn.";
+    private const string NotChecked =
+        "Not checked: strength, fatigue, lifting, vehicles, tolerances of cutting, bodies whose heights the job does not give. Fingers stay out of meshes that turn.";
 
     private static void WriteMeshes(Terminal console, MechanismReport report)
     {

@@ -17,8 +17,9 @@ internal static class JobBuilder
         [.. file.Tables("sandwiches").Select(Sandwich)],
         [.. file.Tables("meshes").Select(Mesh)],
         Drives(file).Select(Drive).FirstOrDefault(),
-        [.. file.Tables("hands").Select(h => new JobHand(h.Place, h.Text("name")!, h.Text("sandwich")!, h.Time("turn")!.Value) { Angle = h.ExactAngle("angle") ?? Fraction.Zero })])
+        [.. file.Tables("hands").Select(h => new JobHand(h.Place, h.Text("name")!, h.Text("sandwich")!, h.Time("turn")!.Value) { Angle = h.ExactAngle("angle") ?? Fraction.Zero, Shape = StackJob.HandShape(h) })])
     {
+        Frame = StackJob.Frame(file),
         OtherDrives = [.. Drives(file).Skip(1).Select(Drive)],
         Setting = Drives(file).Select(drive => drive.Date("set")).FirstOrDefault(set => set is not null),
     };
@@ -69,12 +70,14 @@ internal static class JobBuilder
             table.Flag("lettering"), table.Flag("mark"))
         {
             BoreShape = table.Table("bore-shape") is { } shape ? BoreShape(shape) : null,
+            ThicknessTolerance = table.Number("thickness-tolerance"),
         };
 
     private static JobAxis Axis(Entries axis) => new(
         axis.Place, axis.Text("name")!, PointOf(axis), axis.Text("from"), axis.Number("distance") ?? 0, axis.Number("direction") ?? 0)
     {
         CarriedBy = axis.Text("carried-by"),
+        Spindles = [.. axis.Tables("spindles").Select(StackJob.Spindle)],
     };
 
     private static Point? PointOf(Entries table) =>
@@ -82,9 +85,11 @@ internal static class JobBuilder
 
     private static JobSandwich Sandwich(Entries sandwich) => new(
         sandwich.Place, sandwich.Text("name")!, sandwich.Text("axis")!, sandwich.Number("height"),
-        [.. sandwich.Tables("layers").Select(l => Layer(l, sandwich))])
+        [.. sandwich.Tables("layers").Select(l => Layer(l, sandwich) with { Stack = StackJob.Layer(l) })])
     {
         IsFixed = sandwich.Flag("fixed") ?? false,
+        MeasuredHeight = sandwich.Number("measured-height"),
+        HeightTolerance = sandwich.Number("height-tolerance") ?? 0,
     };
 
     private static JobLayer Layer(Entries layer, Entries sandwich) =>
@@ -143,7 +148,10 @@ internal static class JobBuilder
 
     private static JobScrews Screws(Entries screws) => new(
         screws.Place, screws.Count("count")!.Value, screws.Number("circle")!.Value, screws.Number("hole")!.Value,
-        screws.Number("head"), screws.Number("start-angle") ?? 0);
+        screws.Number("head"), screws.Number("start-angle") ?? 0)
+    {
+        Depth = StackJob.ScrewDepth(screws),
+    };
 
     private static Circle Hole(Entries hole) => new(
         PointOf(hole) ?? Point.Polar(hole.Number("radius")!.Value, hole.Number("angle") ?? 0), hole.Number("diameter")!.Value / 2);

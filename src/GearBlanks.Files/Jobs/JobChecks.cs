@@ -30,6 +30,7 @@ internal static class JobChecks
         MeshChecks.Check([.. file.Tables("meshes")], Gears(file, problems), problems);
         ArmChecks.Check(file, sandwiches, problems);
         DriveChecks.Check(file, sandwiches, problems);
+        StackChecks.Check(file, axes, sandwiches, problems);
     }
 
     /// <summary>Two keys that say the same thing in two ways.</summary>

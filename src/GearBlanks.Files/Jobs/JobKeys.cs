@@ -54,6 +54,7 @@ internal static class JobKeys
         Thickness, Bore,
         new("bore-shape", KeyKind.Table, "What makes the bores other than round; a gear with a `bore` of its own does not take it.") { Of = DefaultBoreShape },
         Thinning, Backlash, Lettering, Mark,
+        .. StackKeys.OfDefaults,
     ]);
 
     public static readonly KeyTable Axes = new("axes", "Where spindles stand: at a `position`, or `from` another axis by `distance` and `direction`.",
@@ -64,6 +65,7 @@ internal static class JobKeys
         new Key("distance", KeyKind.Length, "Distance from that axis.").Above(0, Far),
         new Key("direction", KeyKind.Angle, "Direction from that axis, counter-clockwise from +X.").From(-360, 360),
         MotionKeys.CarriedBy,
+        .. StackKeys.OfAxes,
     ]);
 
     public static readonly KeyTable Screws = new("sandwiches.layers.screws", "Screws of one gear, evenly spaced on a circle.",
@@ -73,6 +75,7 @@ internal static class JobKeys
         new Key("hole", KeyKind.Length, "Diameter of their holes.").Above(0, 1000).Required(),
         new Key("head", KeyKind.Length, "Diameter of their heads; left out where heads take no room.").Above(0, 1000),
         new Key("start-angle", KeyKind.Angle, "Angle of the first one, from the centre line of a tooth; 0 where left out.").From(-360, 360),
+        .. StackKeys.OfScrews,
     ]);
 
     public static readonly KeyTable Holes = new("sandwiches.layers.holes",
@@ -105,7 +108,7 @@ internal static class JobKeys
     ]);
 
     public static readonly KeyTable Layers = new("sandwiches.layers",
-        "One layer, bottom first: a gear, which has `teeth`; a straight rack, which has `rack-length`; or a washer, which has `washer` and nothing else.",
+        "One layer, bottom first: a gear, which has `teeth`; a straight rack, which has `rack-length`; or a washer, which has `washer` and of the rest only what tells its size and seat.",
     [
         new("gear", KeyKind.Name, "Name of the gear; a sandwich's only gear may take the sandwich's name."),
         new Key("teeth", KeyKind.Count, "Number of teeth; every gear needs it, a rack takes none.").From(LeastTeeth, MostTeeth),
@@ -132,6 +135,7 @@ internal static class JobKeys
         new Key("rack-length", KeyKind.Length, "Length of a straight rack, in place of `teeth`: its middle stands on the axis, its reference line lies along `turned`.").Above(0, Far),
         new Key("back-height", KeyKind.Length, "Distance of a rack's back from its reference line; every rack needs it.").Above(0, Far),
         new Key("washer", KeyKind.Length, "Height of a washer, a hub or a gap.").Above(0, 1000),
+        .. StackKeys.OfLayers,
     ]);
 
     public static readonly KeyTable Sandwiches = new("sandwiches", "Gears and washers on one axis that turn as one.",
@@ -141,6 +145,7 @@ internal static class JobKeys
         new Key("height", KeyKind.Length, "Height of its underside over the frame; left out where heights are not checked.").From(-Far, Far),
         MotionKeys.Fixed,
         new Key("layers", KeyKind.Table, "Its layers, bottom first.") { Of = Layers, Shape = KeyShape.List }.Required(),
+        .. StackKeys.OfSandwiches,
     ]);
 
     public static readonly KeyTable Meshes = new("meshes", "Two gears that mesh.",
@@ -162,6 +167,7 @@ internal static class JobKeys
         new("drive", KeyKind.Table, "What turns the mechanism; it or `drives` is needed where there are hands.") { Of = MotionKeys.Drive },
         List("drives", "What turns a mechanism that needs several drives.", MotionKeys.Drives),
         List("hands", "What shows.", MotionKeys.Hands),
+        .. StackKeys.OfFile,
     ]);
 
     private static KeyTable ShapeOf(string path) => new(path,

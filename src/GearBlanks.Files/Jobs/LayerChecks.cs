@@ -11,6 +11,7 @@ internal static class LayerChecks
         if (layer.Has("washer"))
         {
             CheckWasher(layer, problems);
+            StackChecks.CheckLayer(layer, layer.Number("bore"), problems);
             return;
         }
 
@@ -26,17 +27,23 @@ internal static class LayerChecks
         MarkingChecks.Check(layer, problems);
         CheckCrossings(layer.Table("crossings"), problems);
         CheckScrews(layer.Table("screws"), problems);
+        StackChecks.CheckLayer(layer, BoreOf(layer, defaults), problems);
         foreach (var hole in layer.Tables("holes"))
         {
             CheckHole(hole, problems);
         }
     }
 
+    // Rings and racks have no bore, and one that is not round has no single diameter.
+    private static double? BoreOf(Entries layer, Entries? defaults) =>
+        layer.Has("bore-shape") || layer.Has("ring") || layer.Has("rack-length") ? null
+        : layer.Number("bore") ?? (defaults?.Has("bore-shape") == true ? null : defaults?.Number("bore"));
+
     private static void CheckWasher(Entries layer, ProblemList problems)
     {
-        foreach (var key in JobKeys.Layers.Keys.Where(k => k.Name != "washer" && layer.Has(k.Name)))
+        foreach (var key in JobKeys.Layers.Keys.Where(k => k.Name is not ("washer" or "bore") && !StackKeys.OfLayers.Contains(k) && layer.Has(k.Name)))
         {
-            layer.Refuse(problems, key.Name, "A washer takes no other key: give the gear a layer of its own", "washer alone");
+            layer.Refuse(problems, key.Name, "A washer takes no other key than those of its size and seat: give the gear a layer of its own", "washer with thickness-tolerance, measured-thickness, diameter, bore, bore-class, measured-bore and seat");
         }
     }
 

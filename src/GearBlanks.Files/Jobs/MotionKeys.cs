@@ -33,5 +33,6 @@ internal static class MotionKeys
         new Key("sandwich", KeyKind.Name, "Name of the sandwich it sits on.").Required(),
         new Key("turn", KeyKind.Time, "Time in which it should turn once.").Required(),
         new Key("angle", KeyKind.ExactAngle, "Where it stands at the setting, clockwise from the dial's zero, as a dial is read; 0 where left out.").From(-360, 360),
+        .. StackKeys.OfHands,
     ]);
 }

@@ -69,10 +69,11 @@ internal static class ProfileBuilder
             FaceOverlap = Limit(file, "face-overlap"),
             HandError = Limit(file, "hand-error"),
             LostMotion = file.Table("lost-motion") is null ? new Limit(null, null, null, null, "no limit is given") : Limit(file, "lost-motion"),
+            Stack = StackLimitKeys.Build(file),
         };
     }
 
-    private static Limit Limit(Entries file, string key)
+    internal static Limit Limit(Entries file, string key)
     {
         var table = file.Table(key)!;
         return new Limit(

@@ -77,7 +77,7 @@ internal static class ProfileKeys
             IsRequired = true,
         });
 
-    public static readonly KeyTable Limits = new("", "Limits of findings, in limits/. Every table that is needed must be there; a bound that is left out never bites.",
+    public static readonly KeyTable Limits = new("", "Limits of findings, in limits/. Every table that is marked as needed must be there, others are taken from hand-assembled; a bound that is left out never bites.",
     [
         In(Backlash),
         In(Limit("backlash-miss", "Difference between the backlash a mesh has and the one it is designed for, in modules.")),
@@ -95,6 +95,7 @@ internal static class ProfileKeys
         In(Limit("face-overlap", "Overlap of two gears' faces along the axis, as a share of the thinner one.")),
         In(Limit("hand-error", "Error of a hand's period, in parts per million.")),
         In(Limit("lost-motion", "How far a hand can be turned while the drives stand still, in degrees; no bounds where left out.")) with { IsRequired = false },
+        .. StackLimitKeys.All,
     ]);
 
     public static KeyTable Of(ProfileKind kind) => kind switch
@@ -107,7 +108,7 @@ internal static class ProfileKeys
 
     private static Key In(KeyTable table) => new Key(table.Path, KeyKind.Table, table.Meaning) { Of = table }.Required();
 
-    private static KeyTable Limit(string name, string meaning, params ReadOnlySpan<Key> more) => new(name, meaning,
+    internal static KeyTable Limit(string name, string meaning, params ReadOnlySpan<Key> more) => new(name, meaning,
     [
         Bound("fails-below", "Smaller figures fail."),
         Bound("tight-below", "Smaller figures are tight."),

@@ -15,6 +15,7 @@ public static class CheckJson
         json.Write(report.Findings);
         json.WriteObjects("meshes", report.Mechanism.Meshes, (writer, mesh) => WriteMesh(writer, mesh, report));
         json.WriteMotion(report);
+        json.Write(report.Stack);
     }
 
     private static void WriteMesh(Utf8JsonWriter json, Mesh mesh, MechanismReport report)

@@ -59,4 +59,7 @@ public sealed record Limits
 
     /// <summary>Lost motion of a hand, in degrees; a profile that does not say sets no bounds.</summary>
     public Limit LostMotion { get; init; } = new(null, null, null, null, "no limit is given");
+
+    /// <summary>Limits of the stack.</summary>
+    public StackLimits Stack { get; init; } = StackLimits.None;
 }

@@ -30,6 +30,9 @@ public sealed record Job(
 
     /// <summary>When its hands stand at their angles; null where it is not said.</summary>
     public Moment? Setting { get; init; }
+
+    /// <summary>Columns, plates and arms beside the gears.</summary>
+    public JobFrame Frame { get; init; } = JobFrame.None;
 }
 
 /// <summary>What holds wherever an item does not say otherwise. Profiles go by name.</summary>
@@ -61,6 +64,9 @@ public sealed record JobDefaults(
 {
     /// <summary>What makes the bores other than round; null for round ones.</summary>
     public JobBoreShape? BoreShape { get; init; }
+
+    /// <summary>Greatest deviation of a layer's thickness either way, mm; null for none.</summary>
+    public double? ThicknessTolerance { get; init; }
 }
 
 /// <summary>Where a spindle stands: at a position, or from another axis by distance and direction.</summary>
@@ -74,6 +80,9 @@ public sealed record JobAxis(Place Place, string Name, Point? Position, string? 
 {
     /// <summary>Name of the sandwich that carries it, an arm; null for the frame.</summary>
     public string? CarriedBy { get; init; }
+
+    /// <summary>What stands on it.</summary>
+    public ImmutableArray<JobSpindle> Spindles { get; init; } = [];
 }
 
 /// <summary>Gears and washers that turn as one, from bottom to top.</summary>
@@ -86,11 +95,21 @@ public sealed record JobSandwich(Place Place, string Name, string Axis, double? 
 {
     /// <summary>True where it is held to the frame.</summary>
     public bool IsFixed { get; init; }
+
+    /// <summary>Height of its underside over the frame as measured, mm; null where it was not.</summary>
+    public double? MeasuredHeight { get; init; }
+
+    /// <summary>How far its underside may lie above or below its height, end play included, mm.</summary>
+    public double HeightTolerance { get; init; }
 }
 
 /// <summary>One layer of a sandwich.</summary>
 /// <param name="Place">The table.</param>
-public abstract record JobLayer(Place Place);
+public abstract record JobLayer(Place Place)
+{
+    /// <summary>How it takes height and sits on its spindle.</summary>
+    public JobLayerFit Stack { get; init; } = JobLayerFit.None;
+}
 
 /// <summary>A washer, a hub, a gap: anything without teeth that takes height.</summary>
 /// <param name="Place">The table.</param>
@@ -174,7 +193,11 @@ public sealed record JobRackBar(double Length, double BackHeight);
 /// <param name="HeadDiameter">Diameter of their heads, mm; null where heads take no room.</param>
 /// <param name="StartAngle">Angle of the first, rad, in the gear's own frame.</param>
 public sealed record JobScrews(
-    Place Place, int Count, double CircleDiameter, double HoleDiameter, double? HeadDiameter, double StartAngle);
+    Place Place, int Count, double CircleDiameter, double HoleDiameter, double? HeadDiameter, double StartAngle)
+{
+    /// <summary>How deep they go; null where nothing is said of it.</summary>
+    public JobScrewDepth? Depth { get; init; }
+}
 
 /// <summary>Two gears that mesh.</summary>
 /// <param name="Place">The table.</param>
@@ -206,4 +229,7 @@ public sealed record JobHand(Place Place, string Name, string Sandwich, Fraction
 {
     /// <summary>Where it stands at the setting, degrees clockwise from the dial's zero, exactly as written.</summary>
     public Fraction Angle { get; init; } = Fraction.Zero;
+
+    /// <summary>What room it takes; null where that is not said.</summary>
+    public JobHandShape? Shape { get; init; }
 }

@@ -3,6 +3,7 @@ using Fractions;
 using GearBlanks.Blanks;
 using GearBlanks.Curves;
 using GearBlanks.Findings;
+using GearBlanks.Mechanisms.Stacks;
 using GearBlanks.Meshing;
 using GearBlanks.Teeth;
 using GearBlanks.Trains;
@@ -39,6 +40,9 @@ public sealed record Mechanism(
 
     /// <summary>All gears, in the order of the job.</summary>
     public IEnumerable<MountedGear> Gears => Sandwiches.SelectMany(sandwich => sandwich.Gears);
+
+    /// <summary>What stands over what.</summary>
+    internal Stack Stack { get; init; } = Stack.None;
 }
 
 /// <summary>Where a spindle stands.</summary>

@@ -1,5 +1,6 @@
 using GearBlanks.Blanks;
 using GearBlanks.Findings;
+using GearBlanks.Mechanisms.Stacks;
 using GearBlanks.Meshing;
 using GearBlanks.Teeth;
 
@@ -13,13 +14,17 @@ public static class MechanismCheck
     {
         TrainReport train = TrainCheck.Of(mechanism);
         IEnumerable<Finding> findings = mechanism.Gears.SelectMany(gear => OnGear(gear, mechanism.Limits).Concat(LeastFeatureCheck.Of(gear, mechanism.Machine)))
-            .Concat(mechanism.Meshes.SelectMany(mesh => OnMesh(mesh, mechanism.Limits)))
+            .Concat(mechanism.Meshes.SelectMany(mesh => OnMesh(mesh, mechanism.Limits).Concat(FaceOverlapCheck.Of(mesh, mechanism))))
             .Concat(train.IsLocked ? [] : PhaseCheck.Of(mechanism))
             .Concat(SandwichCheck.Of(mechanism))
             .Concat(SharedAxesCheck.Of(mechanism))
+            .Concat(StackCheck.Of(mechanism))
             .Concat(train.Findings);
         return new MechanismReport(
-            mechanism, [.. findings.OrderByDescending(finding => finding.Level)], train.Speeds, train.Hands);
+            mechanism, [.. findings.OrderByDescending(finding => finding.Level)], train.Speeds, train.Hands)
+        {
+            Stack = StackCheck.Report(mechanism, train.IsLocked),
+        };
     }
 
     private static IEnumerable<Finding> OnGear(MountedGear gear, Limits limits) =>
@@ -47,21 +52,5 @@ public static class MechanismCheck
                 $"Difference between the measured centre distance {Words.Mm(measured)} and the axes' {Words.Mm(mesh.DrawnDistance)}",
                 _ => $"Measure again, or move an axis by {Words.Mm(Math.Abs(measured - mesh.DrawnDistance))}: the check uses the measured distance.");
         }
-
-        if (mesh.First.Bottom is { } first && mesh.Second.Bottom is { } second)
-        {
-            yield return FaceOverlap(mesh, first, second, place, limits);
-        }
-    }
-
-    private static Finding FaceOverlap(Mesh mesh, double first, double second, string place, Limits limits)
-    {
-        (double one, double other) = (mesh.First.Blank.Thickness, mesh.Second.Blank.Thickness);
-        double overlap = Math.Min(first + one, second + other) - Math.Max(first, second);
-        double apart = first + (one / 2) - second - (other / 2);
-        return Check.Of(
-            "face-overlap", place, overlap / Math.Min(one, other), limits.FaceOverlap, "",
-            "Overlap of the faces, as a share of the thinner one,",
-            _ => $"{(apart > 0 ? "Lower" : "Raise")} {mesh.First.Name} by {Words.Mm(Math.Abs(apart))} to bring the middles level.");
     }
 }

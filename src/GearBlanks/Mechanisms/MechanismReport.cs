@@ -16,6 +16,9 @@ public sealed record MechanismReport(
     /// <summary>Where the hands stand at a date that was asked for; null where none was.</summary>
     public DialReading? Dial { get; init; }
 
+    /// <summary>What stands over what, and how it is put together.</summary>
+    public StackReport Stack { get; init; } = StackReport.None;
+
     /// <summary>The worst level of all findings.</summary>
     public Level Verdict => Worst(Findings);
 

@@ -19,5 +19,10 @@ public static class Places
     public static string Axes(string first, string second) =>
         string.CompareOrdinal(first, second) < 0 ? $"axes {first} and {second}" : $"axes {second} and {first}";
 
+    /// <summary>All bodies together.</summary>
+    internal const string Stack = "stack";
+
+    internal static string Bodies(Stacks.Body first, Stacks.Body second) => $"{first.Words} and {second.Words}";
+
     internal static string Axes(Mesh mesh) => Axes(mesh.First.Axis.Name, mesh.Second.Axis.Name);
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using GearBlanks.Blanks;
 using GearBlanks.Findings;
+using GearBlanks.Mechanisms.Stacks;
 using GearBlanks.Teeth;
 using GearBlanks.Trains.Closing;
 
@@ -120,6 +121,7 @@ public sealed class Resolver
         {
             OtherDrives = [.. _job.OtherDrives.Select(Drive)],
             Setting = _job.Setting,
+            Stack = StackBuilder.Of(_job, gears, axes),
         };
     }
 
@@ -130,15 +132,16 @@ public sealed class Resolver
         ImmutableDictionary<string, GearPlan>.Builder plans = ImmutableDictionary.CreateBuilder<string, GearPlan>();
         foreach (JobSandwich sandwich in _job.Sandwiches)
         {
-            double? bottom = sandwich.Height;
+            double? bottom = sandwich.MeasuredHeight ?? sandwich.Height;
             foreach (JobLayer layer in sandwich.Layers)
             {
-                bottom += layer switch
+                double drawn = layer switch
                 {
                     JobGear gear => AddPlan(gear, sandwich, axes[sandwich.Axis], bottom, plans),
                     JobWasher washer => washer.Thickness,
                     _ => throw new InvalidOperationException("A layer is a gear or a washer."),
                 };
+                bottom += layer.Stack.MeasuredThickness ?? drawn;
             }
         }
 
