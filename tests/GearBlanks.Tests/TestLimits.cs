@@ -25,6 +25,14 @@ internal static class TestLimits
         DistanceSpread = AtMost(0.02, 0.1),
         FaceOverlap = AtLeast(0.25, 0.75),
         HandError = AtMost(50, 500),
+        Conditions = new ConditionLimits
+        {
+            BacklashLeast = AtLeast(0, null),
+            BacklashGreatest = AtMost(0.2, 0.4),
+            BindingShare = AtMost(0, 0.001),
+            RattlingShare = AtMost(0.01, 0.1),
+            ApproachShare = AtMost(0.5, null),
+        },
     };
 
     public static Limit Between(double? failsBelow, double? tightBelow, double? tightAbove, double? failsAbove) =>

@@ -16,6 +16,11 @@ internal static class CheckText
         FindingText.WriteSummary(console, report.Mechanism.Title, report.Findings);
         WriteMeshes(console, report);
         WriteHands(console, report);
+        if (report.Conditions is { } conditions)
+        {
+            ConditionsText.Write(console, conditions);
+        }
+
         console.Say(NotChecked);
     }
 

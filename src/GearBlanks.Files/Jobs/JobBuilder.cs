@@ -16,7 +16,10 @@ internal static class JobBuilder
         [.. file.Tables("sandwiches").Select(Sandwich)],
         [.. file.Tables("meshes").Select(Mesh)],
         file.Table("drive") is { } drive ? new JobDrive(drive.Place, drive.Text("sandwich")!, drive.Time("turn")!.Value) : null,
-        [.. file.Tables("hands").Select(h => new JobHand(h.Place, h.Text("name")!, h.Text("sandwich")!, h.Time("turn")!.Value))]);
+        [.. file.Tables("hands").Select(h => new JobHand(h.Place, h.Text("name")!, h.Text("sandwich")!, h.Time("turn")!.Value))])
+    {
+        Conditions = file.Table("conditions") is { } conditions ? ConditionsBuilder.Conditions(conditions) : null,
+    };
 
     /// <summary>The name of a gear: its own, or the sandwich's.</summary>
     public static string? GearName(Entries layer, Entries sandwich) => layer.Has("gear") ? layer.Text("gear") : sandwich.Text("name");
@@ -66,7 +69,10 @@ internal static class JobBuilder
 
     private static JobSandwich Sandwich(Entries sandwich) => new(
         sandwich.Place, sandwich.Text("name")!, sandwich.Text("axis")!, sandwich.Number("height"),
-        [.. sandwich.Tables("layers").Select(l => Layer(l, sandwich))]);
+        [.. sandwich.Tables("layers").Select(l => Layer(l, sandwich))])
+    {
+        Conditions = sandwich.Table("conditions") is { } conditions ? ConditionsBuilder.Sandwich(conditions) : null,
+    };
 
     private static JobLayer Layer(Entries layer, Entries sandwich) =>
         layer.Number("washer") is { } height ? new JobWasher(layer.Place, height) : Gear(layer, sandwich);
@@ -92,6 +98,7 @@ internal static class JobBuilder
     {
         Ring = gear.Flag("ring") == true ? new JobRing(gear.Number("rim-diameter")!.Value, gear.Number("root-fillet")) : null,
         RackBar = gear.Number("rack-length") is { } length ? new JobRackBar(length, gear.Number("back-height")!.Value) : null,
+        Conditions = gear.Table("conditions") is { } conditions ? ConditionsBuilder.Gear(conditions) : null,
         Tip = Tip(gear),
         BoreShape = gear.Table("bore-shape") is { } shape ? BoreShape(shape) : null,
         Crossings = gear.Table("crossings") is { } crossings ? Crossings(crossings) : null,
@@ -135,6 +142,9 @@ internal static class JobBuilder
         var split = mesh.Items("split");
         return new JobMesh(
             mesh.Place, MeshName(mesh)!, (string)gears[0].Value!, (string)gears[1].Value!, mesh.Number("measured-distance"),
-            mesh.Number("backlash"), split.IsEmpty ? null : (double)split[0].Value!);
+            mesh.Number("backlash"), split.IsEmpty ? null : (double)split[0].Value!)
+        {
+            CentreDistanceTolerance = mesh.Number("centre-distance-tolerance"),
+        };
     }
 }

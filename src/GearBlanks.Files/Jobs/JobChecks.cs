@@ -29,6 +29,7 @@ internal static class JobChecks
         AxisChecks.Check([.. file.Tables("axes")], axes, problems);
         MeshChecks.Check([.. file.Tables("meshes")], Gears(file, problems), problems);
         CheckMotion(file, sandwiches, problems);
+        ConditionsChecks.Check(file, problems);
     }
 
     /// <summary>Two keys that say the same thing in two ways.</summary>

@@ -15,7 +15,10 @@ internal static class ProfileBuilder
         file.Number("fillet-radius")!.Value, file.Number("dedendum-allowance") ?? 0);
 
     public static Material Material(string name, Entries file) =>
-        new(name, file.Text("title")!, file.Number("thermal-expansion"), Cautions(file));
+        new(name, file.Text("title")!, file.Number("thermal-expansion"), Cautions(file))
+        {
+            MoistureExpansion = file.Number("moisture-expansion"),
+        };
 
     public static Machine Machine(string name, Entries file)
     {
@@ -68,10 +71,11 @@ internal static class ProfileBuilder
             DistanceSpread = Limit(file, "distance-spread"),
             FaceOverlap = Limit(file, "face-overlap"),
             HandError = Limit(file, "hand-error"),
+            Conditions = ConditionLimitsBuilder.Of(file),
         };
     }
 
-    private static Limit Limit(Entries file, string key)
+    internal static Limit Limit(Entries file, string key)
     {
         var table = file.Table(key)!;
         return new Limit(

@@ -27,6 +27,7 @@ internal static class ProfileKeys
     [
         Title,
         new Key("thermal-expansion", KeyKind.Number, "Linear expansion, per kelvin; left out where it is not known.").From(-0.001, 0.001),
+        new Key("moisture-expansion", KeyKind.Number, "Linear growth with each per cent of relative humidity; left out where it is not known.").From(0, 0.001),
         Cautions,
         Source,
     ]);
@@ -76,7 +77,7 @@ internal static class ProfileKeys
             IsRequired = true,
         });
 
-    public static readonly KeyTable Limits = new("", "Limits of findings, in limits/. Every table must be there; a bound that is left out never bites.",
+    public static readonly KeyTable Limits = new("", "Limits of findings, in limits/. Every table that is needed must be there, and for the others the program's own hold; a bound that is left out never bites.",
     [
         In(Backlash),
         In(Limit("backlash-miss", "Difference between the backlash a mesh has and the one it is designed for, in modules.")),
@@ -93,6 +94,11 @@ internal static class ProfileKeys
         In(Limit("distance-spread", "Spread of the distances at which meshes between the same two axes have their wanted backlash, in modules.")),
         In(Limit("face-overlap", "Overlap of two gears' faces along the axis, as a share of the thinner one.")),
         In(Limit("hand-error", "Error of a hand's period, in parts per million.")),
+        Or(Limit("backlash-least", "Least backlash of any build under the job's conditions, in modules.")),
+        Or(Limit("backlash-greatest", "Greatest backlash of any build, in modules; over its `fails-above` a build counts as rattling.")),
+        Or(Limit("binding-share", "Share of random builds in which a mesh binds, 0 to 1.")),
+        Or(Limit("rattling-share", "Share of random builds in which a mesh rattles, 0 to 1.")),
+        Or(Limit("approach-share", "Share of the path of contact before the pitch point where the larger gear drives, 0 to 1.")),
     ]);
 
     public static KeyTable Of(ProfileKind kind) => kind switch
@@ -103,7 +109,10 @@ internal static class ProfileKeys
         _ => Limits,
     };
 
-    private static Key In(KeyTable table) => new Key(table.Path, KeyKind.Table, table.Meaning) { Of = table }.Required();
+    private static Key In(KeyTable table) => Or(table).Required();
+
+    // For profiles that were written before there was such a limit.
+    private static Key Or(KeyTable table) => new(table.Path, KeyKind.Table, table.Meaning) { Of = table };
 
     private static KeyTable Limit(string name, string meaning, params ReadOnlySpan<Key> more) => new(name, meaning,
     [

@@ -19,6 +19,10 @@ public static class CheckJson
         json.WriteObjects("meshes", report.Mechanism.Meshes, (writer, mesh) => WriteMesh(writer, mesh, report));
         json.WriteObjects("speeds", report.Speeds, WriteSpeed);
         json.WriteObjects("hands", report.Hands, WriteHand);
+        if (report.Conditions is { } conditions)
+        {
+            json.Write(conditions);
+        }
     }
 
     private static void WriteMesh(Utf8JsonWriter json, Mesh mesh, MechanismReport report)

@@ -3,6 +3,7 @@ using Fractions;
 using GearBlanks.Blanks;
 using GearBlanks.Curves;
 using GearBlanks.Findings;
+using GearBlanks.Mechanisms.Conditions;
 using GearBlanks.Meshing;
 using GearBlanks.Teeth;
 
@@ -27,6 +28,9 @@ public sealed record Mechanism(
     Drive? Drive,
     ImmutableArray<Hand> Hands)
 {
+    /// <summary>The conditions it will meet; null where none are asked for.</summary>
+    internal ConditionsPlan? Conditions { get; init; }
+
     /// <summary>All gears, in the order of the job.</summary>
     public IEnumerable<MountedGear> Gears => Sandwiches.SelectMany(sandwich => sandwich.Gears);
 }

@@ -1,5 +1,6 @@
 using GearBlanks.Blanks;
 using GearBlanks.Findings;
+using GearBlanks.Mechanisms.Conditions;
 using GearBlanks.Meshing;
 using GearBlanks.Teeth;
 
@@ -18,8 +19,12 @@ public static class MechanismCheck
             .Concat(SandwichCheck.Of(mechanism))
             .Concat(SharedAxesCheck.Of(mechanism))
             .Concat(train.Findings);
+        (ConditionsReport? conditions, IEnumerable<Finding> underConditions) = ConditionsCheck.Of(mechanism);
         return new MechanismReport(
-            mechanism, [.. findings.OrderByDescending(finding => finding.Level)], train.Speeds, train.Hands);
+            mechanism, [.. findings.Concat(underConditions).OrderByDescending(finding => finding.Level)], train.Speeds, train.Hands)
+        {
+            Conditions = conditions,
+        };
     }
 
     private static IEnumerable<Finding> OnGear(MountedGear gear, Limits limits) =>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Fractions;
 using GearBlanks.Findings;
+using GearBlanks.Mechanisms.Conditions;
 using GearBlanks.Trains;
 
 namespace GearBlanks.Mechanisms;
@@ -13,6 +14,9 @@ namespace GearBlanks.Mechanisms;
 public sealed record MechanismReport(
     Mechanism Mechanism, ImmutableArray<Finding> Findings, ImmutableArray<BodySpeed> Speeds, ImmutableArray<HandReport> Hands)
 {
+    /// <summary>What its conditions make of it; null where none are asked for.</summary>
+    public ConditionsReport? Conditions { get; init; }
+
     /// <summary>The worst level of all findings.</summary>
     public Level Verdict => Worst(Findings);
 

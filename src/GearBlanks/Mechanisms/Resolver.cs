@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using GearBlanks.Blanks;
 using GearBlanks.Findings;
+using GearBlanks.Mechanisms.Conditions;
 using GearBlanks.Teeth;
 
 namespace GearBlanks.Mechanisms;
@@ -64,7 +65,7 @@ public sealed class Resolver
             return null;
         }
 
-        return new Mechanism(
+        var mechanism = new Mechanism(
             _job.Title, limits, machine,
             [.. _job.Axes.Select(axis => axes[axis.Name])],
             [.. _job.Sandwiches.Select(sandwich => new Sandwich(
@@ -72,7 +73,13 @@ public sealed class Resolver
             meshes,
             _job.Drive is { } drive ? new Drive(drive.Sandwich, drive.Turn) : null,
             [.. _job.Hands.Select(hand => new Hand(hand.Name, hand.Sandwich, hand.Turn))]);
+        return _job.Conditions is { } conditions
+            ? mechanism with { Conditions = new ConditionsPlanner(_job, conditions, mechanism, FrameMaterial(conditions), _problems).Plan() }
+            : mechanism;
     }
+
+    private Material? FrameMaterial(JobConditions conditions) =>
+        conditions.FrameMaterial is { } name ? Cached(_materials, name, conditions.Place, _profiles.Material) : null;
 
     private ImmutableDictionary<string, GearPlan> Plans(ImmutableDictionary<string, Axis> axes)
     {
