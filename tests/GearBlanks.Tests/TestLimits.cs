@@ -39,6 +39,14 @@ internal static class TestLimits
             WobbleRoom = AtLeast(0, 0.05),
             PlayBacklash = AtLeast(0, null),
         },
+        Conditions = new ConditionLimits
+        {
+            BacklashLeast = AtLeast(0, null),
+            BacklashGreatest = AtMost(0.2, 0.4),
+            BindingShare = AtMost(0, 0.001),
+            RattlingShare = AtMost(0.01, 0.1),
+            ApproachShare = AtMost(0.5, null),
+        },
     };
 
     public static Limit Between(double? failsBelow, double? tightBelow, double? tightAbove, double? failsAbove) =>

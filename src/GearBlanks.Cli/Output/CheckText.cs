@@ -16,6 +16,11 @@ internal static class CheckText
             StackText.Write(console, report.Stack);
         }
 
+        if (report.Conditions is { } conditions)
+        {
+            ConditionsText.Write(console, conditions);
+        }
+
         console.Say(NotChecked);
     }
 

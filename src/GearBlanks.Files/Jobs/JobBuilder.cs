@@ -19,6 +19,7 @@ internal static class JobBuilder
         Drives(file).Select(Drive).FirstOrDefault(),
         [.. file.Tables("hands").Select(h => new JobHand(h.Place, h.Text("name")!, h.Text("sandwich")!, h.Time("turn")!.Value) { Angle = h.ExactAngle("angle") ?? Fraction.Zero, Shape = StackJob.HandShape(h) })])
     {
+        Conditions = file.Table("conditions") is { } conditions ? ConditionsBuilder.Conditions(conditions) : null,
         Frame = StackJob.Frame(file),
         OtherDrives = [.. Drives(file).Skip(1).Select(Drive)],
         Setting = Drives(file).Select(drive => drive.Date("set")).FirstOrDefault(set => set is not null),
@@ -90,6 +91,7 @@ internal static class JobBuilder
         IsFixed = sandwich.Flag("fixed") ?? false,
         MeasuredHeight = sandwich.Number("measured-height"),
         HeightTolerance = sandwich.Number("height-tolerance") ?? 0,
+        Conditions = sandwich.Table("conditions") is { } conditions ? ConditionsBuilder.Sandwich(conditions) : null,
     };
 
     private static JobLayer Layer(Entries layer, Entries sandwich) =>
@@ -116,6 +118,7 @@ internal static class JobBuilder
     {
         Ring = gear.Flag("ring") == true ? new JobRing(gear.Number("rim-diameter")!.Value, gear.Number("root-fillet")) : null,
         RackBar = gear.Number("rack-length") is { } length ? new JobRackBar(length, gear.Number("back-height")!.Value) : null,
+        Conditions = gear.Table("conditions") is { } conditions ? ConditionsBuilder.Gear(conditions) : null,
         Tip = Tip(gear),
         BoreShape = gear.Table("bore-shape") is { } shape ? BoreShape(shape) : null,
         Crossings = gear.Table("crossings") is { } crossings ? Crossings(crossings) : null,
@@ -162,6 +165,9 @@ internal static class JobBuilder
         var split = mesh.Items("split");
         return new JobMesh(
             mesh.Place, MeshName(mesh)!, (string)gears[0].Value!, (string)gears[1].Value!, mesh.Number("measured-distance"),
-            mesh.Number("backlash"), split.IsEmpty ? null : (double)split[0].Value!);
+            mesh.Number("backlash"), split.IsEmpty ? null : (double)split[0].Value!)
+        {
+            CentreDistanceTolerance = mesh.Number("centre-distance-tolerance"),
+        };
     }
 }

@@ -31,6 +31,7 @@ internal static class JobChecks
         ArmChecks.Check(file, sandwiches, problems);
         DriveChecks.Check(file, sandwiches, problems);
         StackChecks.Check(file, axes, sandwiches, problems);
+        ConditionsChecks.Check(file, problems);
     }
 
     /// <summary>Two keys that say the same thing in two ways.</summary>

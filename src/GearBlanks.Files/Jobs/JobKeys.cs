@@ -5,7 +5,7 @@ using CrossingsOf = GearBlanks.Blanks.Crossings;
 namespace GearBlanks.Files.Jobs;
 
 /// <summary>Every key of a job file, declared once.</summary>
-internal static class JobKeys
+internal static partial class JobKeys
 {
     private const int LeastTeeth = GearRanges.LeastTeeth;
     private const int MostTeeth = GearRanges.MostTeeth;
@@ -129,6 +129,7 @@ internal static class JobKeys
         new Key("tip-round", KeyKind.Length, "Radius of the round between flank and tip circle; 0 where left out.").From(0, 1000),
         new Key("tip-chamfer", KeyKind.Length, "Height of the chamfer at the tips, along the radius; 0 where left out. Not together with `tip-round`.").From(0, 1000),
         new("tip-relief", KeyKind.Table, "What is taken off the flanks towards the tips.") { Of = TipRelief },
+        new("conditions", KeyKind.Table, "Its own conditions.") { Of = GearConditions },
         new("ring", KeyKind.Flag, "Whether it is a ring gear, whose teeth point inward; false where left out."),
         new Key("rim-diameter", KeyKind.Length, "Outer diameter of a ring's rim; every ring needs it.").Above(0, Far),
         new Key("root-fillet", KeyKind.Length, "Radius of the round between a ring's flank and its root circle; the rack's fillet radius where left out.").From(0, 1000),
@@ -144,6 +145,7 @@ internal static class JobKeys
         new Key("axis", KeyKind.Name, "Name of its axis.").Required(),
         new Key("height", KeyKind.Length, "Height of its underside over the frame; left out where heights are not checked.").From(-Far, Far),
         MotionKeys.Fixed,
+        new("conditions", KeyKind.Table, "Its own conditions.") { Of = SandwichConditions },
         new Key("layers", KeyKind.Table, "Its layers, bottom first.") { Of = Layers, Shape = KeyShape.List }.Required(),
         .. StackKeys.OfSandwiches,
     ]);
@@ -153,7 +155,7 @@ internal static class JobKeys
         Pair("gears", KeyKind.Name, "Names of the two gears.").Required(),
         new("name", KeyKind.Name, "Name of the mesh; the two gears' names where left out."),
         new Key("measured-distance", KeyKind.Length, "Centre distance as measured; it overrides the axes' positions.").Above(0, Far),
-        Backlash,
+        Backlash, DistanceTolerance,
         Pair("split", KeyKind.Number, "Shares of the two gears in the thinning that makes the backlash; together 1.").From(0, 1),
     ]);
 
@@ -164,6 +166,7 @@ internal static class JobKeys
         List("axes", "Where spindles stand.", Axes).Required(),
         List("sandwiches", "What turns.", Sandwiches).Required(),
         List("meshes", "Which gears mesh.", Meshes),
+        new("conditions", KeyKind.Table, "The conditions that it will meet; checked only where they are given.") { Of = Conditions },
         new("drive", KeyKind.Table, "What turns the mechanism; it or `drives` is needed where there are hands.") { Of = MotionKeys.Drive },
         List("drives", "What turns a mechanism that needs several drives.", MotionKeys.Drives),
         List("hands", "What shows.", MotionKeys.Hands),

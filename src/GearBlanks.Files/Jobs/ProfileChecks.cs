@@ -19,6 +19,11 @@ internal static class ProfileChecks
             Check(defaults, JobKeys.Defaults, InDefaults, finder, problems);
         }
 
+        if (file.Table("conditions") is { } conditions)
+        {
+            Check(conditions, JobKeys.Conditions, [("frame-material", ProfileKind.Material)], finder, problems);
+        }
+
         foreach (var layer in file.Tables("sandwiches").SelectMany(s => s.Tables("layers")))
         {
             Check(layer, JobKeys.Layers, InLayers, finder, problems);

@@ -15,7 +15,10 @@ internal static class ProfileBuilder
         file.Number("fillet-radius")!.Value, file.Number("dedendum-allowance") ?? 0);
 
     public static Material Material(string name, Entries file) =>
-        new(name, file.Text("title")!, file.Number("thermal-expansion"), Cautions(file));
+        new(name, file.Text("title")!, file.Number("thermal-expansion"), Cautions(file))
+        {
+            MoistureExpansion = file.Number("moisture-expansion"),
+        };
 
     public static Machine Machine(string name, Entries file)
     {
@@ -70,6 +73,7 @@ internal static class ProfileBuilder
             HandError = Limit(file, "hand-error"),
             LostMotion = file.Table("lost-motion") is null ? new Limit(null, null, null, null, "no limit is given") : Limit(file, "lost-motion"),
             Stack = StackLimitKeys.Build(file),
+            Conditions = ConditionLimitsBuilder.Of(file),
         };
     }
 

@@ -27,6 +27,7 @@ internal static class ProfileKeys
     [
         Title,
         new Key("thermal-expansion", KeyKind.Number, "Linear expansion, per kelvin; left out where it is not known.").From(-0.001, 0.001),
+        new Key("moisture-expansion", KeyKind.Number, "Linear growth with each per cent of relative humidity; left out where it is not known.").From(0, 0.001),
         Cautions,
         Source,
     ]);
@@ -96,6 +97,11 @@ internal static class ProfileKeys
         In(Limit("hand-error", "Error of a hand's period, in parts per million.")),
         In(Limit("lost-motion", "How far a hand can be turned while the drives stand still, in degrees; no bounds where left out.")) with { IsRequired = false },
         .. StackLimitKeys.All,
+        Or(Limit("backlash-least", "Least backlash of any build under the job's conditions, in modules.")),
+        Or(Limit("backlash-greatest", "Greatest backlash of any build, in modules; over its `fails-above` a build counts as rattling.")),
+        Or(Limit("binding-share", "Share of random builds in which a mesh binds, 0 to 1.")),
+        Or(Limit("rattling-share", "Share of random builds in which a mesh rattles, 0 to 1.")),
+        Or(Limit("approach-share", "Share of the path of contact before the pitch point where the larger gear drives, 0 to 1.")),
     ]);
 
     public static KeyTable Of(ProfileKind kind) => kind switch
@@ -106,7 +112,10 @@ internal static class ProfileKeys
         _ => Limits,
     };
 
-    private static Key In(KeyTable table) => new Key(table.Path, KeyKind.Table, table.Meaning) { Of = table }.Required();
+    private static Key In(KeyTable table) => Or(table).Required();
+
+    // For profiles that were written before there was such a limit.
+    private static Key Or(KeyTable table) => new(table.Path, KeyKind.Table, table.Meaning) { Of = table };
 
     internal static KeyTable Limit(string name, string meaning, params ReadOnlySpan<Key> more) => new(name, meaning,
     [

@@ -16,6 +16,10 @@ public static class CheckJson
         json.WriteObjects("meshes", report.Mechanism.Meshes, (writer, mesh) => WriteMesh(writer, mesh, report));
         json.WriteMotion(report);
         json.Write(report.Stack);
+        if (report.Conditions is { } conditions)
+        {
+            json.Write(conditions);
+        }
     }
 
     private static void WriteMesh(Utf8JsonWriter json, Mesh mesh, MechanismReport report)

@@ -54,6 +54,9 @@ public sealed record Limits
     /// <summary>Overlap of the two gears' faces along the axis, as a share of the thinner one.</summary>
     public required Limit FaceOverlap { get; init; }
 
+    /// <summary>What a mechanism may meet under its conditions.</summary>
+    public required ConditionLimits Conditions { get; init; }
+
     /// <summary>Error of a hand's period against the wanted one, in parts per million, without sign.</summary>
     public required Limit HandError { get; init; }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Fractions;
 using GearBlanks.Curves;
+using GearBlanks.Mechanisms.Conditions;
 using GearBlanks.Teeth;
 using GearBlanks.Trains;
 
@@ -33,6 +34,9 @@ public sealed record Job(
 
     /// <summary>Columns, plates and arms beside the gears.</summary>
     public JobFrame Frame { get; init; } = JobFrame.None;
+
+    /// <summary>The conditions it will meet; null where none are asked for.</summary>
+    public JobConditions? Conditions { get; init; }
 }
 
 /// <summary>What holds wherever an item does not say otherwise. Profiles go by name.</summary>
@@ -101,6 +105,9 @@ public sealed record JobSandwich(Place Place, string Name, string Axis, double? 
 
     /// <summary>How far its underside may lie above or below its height, end play included, mm.</summary>
     public double HeightTolerance { get; init; }
+
+    /// <summary>Its own conditions; null where the job's hold.</summary>
+    public JobSandwichConditions? Conditions { get; init; }
 }
 
 /// <summary>One layer of a sandwich.</summary>
@@ -168,6 +175,9 @@ public sealed record JobGear(
     /// <summary>What is taken off the tips of its teeth; null for plain corners.</summary>
     public TipForm? Tip { get; init; }
 
+    /// <summary>Its own conditions; null where the job's hold.</summary>
+    public JobGearConditions? Conditions { get; init; }
+
     /// <summary>What makes it a ring gear; null where it is none.</summary>
     public JobRing? Ring { get; init; }
 
@@ -208,7 +218,11 @@ public sealed record JobScrews(
 /// <param name="Backlash">Wanted circumferential backlash at the working circle, mm.</param>
 /// <param name="ShareOfFirst">The first gear's share of the thinning that makes the backlash, 0 to 1.</param>
 public sealed record JobMesh(
-    Place Place, string Name, string First, string Second, double? MeasuredDistance, double? Backlash, double? ShareOfFirst);
+    Place Place, string Name, string First, string Second, double? MeasuredDistance, double? Backlash, double? ShareOfFirst)
+{
+    /// <summary>By how much its centre distance may differ, mm either way; null for the job's.</summary>
+    public double? CentreDistanceTolerance { get; init; }
+}
 
 /// <summary>What turns the mechanism.</summary>
 /// <param name="Place">The table.</param>

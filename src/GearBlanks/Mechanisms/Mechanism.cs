@@ -3,6 +3,7 @@ using Fractions;
 using GearBlanks.Blanks;
 using GearBlanks.Curves;
 using GearBlanks.Findings;
+using GearBlanks.Mechanisms.Conditions;
 using GearBlanks.Mechanisms.Stacks;
 using GearBlanks.Meshing;
 using GearBlanks.Teeth;
@@ -37,6 +38,9 @@ public sealed record Mechanism(
 
     /// <summary>All drives, the first one first.</summary>
     internal ImmutableArray<Drive> Drives => Drive is null ? [] : [Drive, .. OtherDrives];
+
+    /// <summary>The conditions it will meet; null where none are asked for.</summary>
+    internal ConditionsPlan? Conditions { get; init; }
 
     /// <summary>All gears, in the order of the job.</summary>
     public IEnumerable<MountedGear> Gears => Sandwiches.SelectMany(sandwich => sandwich.Gears);

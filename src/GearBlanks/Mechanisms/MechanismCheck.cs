@@ -1,5 +1,6 @@
 using GearBlanks.Blanks;
 using GearBlanks.Findings;
+using GearBlanks.Mechanisms.Conditions;
 using GearBlanks.Mechanisms.Stacks;
 using GearBlanks.Meshing;
 using GearBlanks.Teeth;
@@ -20,10 +21,12 @@ public static class MechanismCheck
             .Concat(SharedAxesCheck.Of(mechanism))
             .Concat(StackCheck.Of(mechanism))
             .Concat(train.Findings);
+        (ConditionsReport? conditions, IEnumerable<Finding> underConditions) = ConditionsCheck.Of(mechanism);
         return new MechanismReport(
-            mechanism, [.. findings.OrderByDescending(finding => finding.Level)], train.Speeds, train.Hands)
+            mechanism, [.. findings.Concat(underConditions).OrderByDescending(finding => finding.Level)], train.Speeds, train.Hands)
         {
             Stack = StackCheck.Report(mechanism, train.IsLocked),
+            Conditions = conditions,
         };
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Fractions;
 using GearBlanks.Findings;
+using GearBlanks.Mechanisms.Conditions;
 using GearBlanks.Trains;
 
 namespace GearBlanks.Mechanisms;
@@ -18,6 +19,9 @@ public sealed record MechanismReport(
 
     /// <summary>What stands over what, and how it is put together.</summary>
     public StackReport Stack { get; init; } = StackReport.None;
+
+    /// <summary>What its conditions make of it; null where none are asked for.</summary>
+    public ConditionsReport? Conditions { get; init; }
 
     /// <summary>The worst level of all findings.</summary>
     public Level Verdict => Worst(Findings);

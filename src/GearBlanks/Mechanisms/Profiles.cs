@@ -8,7 +8,11 @@ namespace GearBlanks.Mechanisms;
 /// <param name="Title">What it is called in words.</param>
 /// <param name="ThermalExpansion">Linear expansion, 1/K; null where it is not known.</param>
 /// <param name="Cautions">What to mind when it is cut.</param>
-public sealed record Material(string Name, string Title, double? ThermalExpansion, ImmutableArray<string> Cautions);
+public sealed record Material(string Name, string Title, double? ThermalExpansion, ImmutableArray<string> Cautions)
+{
+    /// <summary>Linear growth with each per cent of relative humidity; null where it is not known.</summary>
+    public double? MoistureExpansion { get; init; }
+}
 
 /// <summary>A machine or shop, from profiles/machines.</summary>
 /// <param name="Name">File name of the profile.</param>

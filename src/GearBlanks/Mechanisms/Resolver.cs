@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using GearBlanks.Blanks;
 using GearBlanks.Findings;
+using GearBlanks.Mechanisms.Conditions;
 using GearBlanks.Mechanisms.Stacks;
 using GearBlanks.Teeth;
 using GearBlanks.Trains.Closing;
@@ -110,7 +111,7 @@ public sealed class Resolver
             return null;
         }
 
-        return new Mechanism(
+        var mechanism = new Mechanism(
             _job.Title, limits, machine,
             [.. _job.Axes.Select(axis => axes[axis.Name])],
             [.. _job.Sandwiches.Select(sandwich => new Sandwich(
@@ -123,7 +124,13 @@ public sealed class Resolver
             Setting = _job.Setting,
             Stack = StackBuilder.Of(_job, gears, axes),
         };
+        return _job.Conditions is { } conditions
+            ? mechanism with { Conditions = new ConditionsPlanner(_job, conditions, mechanism, FrameMaterial(conditions), _problems).Plan() }
+            : mechanism;
     }
+
+    private Material? FrameMaterial(JobConditions conditions) =>
+        conditions.FrameMaterial is { } name ? Cached(_materials, name, conditions.Place, _profiles.Material) : null;
 
     private static Drive Drive(JobDrive drive) => new(drive.Sandwich, drive.Turn) { Sense = drive.Sense };
 

@@ -1,6 +1,6 @@
 using System.Text.Json;
 using GearBlanks.Cli;
-using GearBlanks.Files.Tests.Readers;
+using GearBlanks.Files.Tests.Jobs;
 
 namespace GearBlanks.Files.Tests.Cli;
 

@@ -82,8 +82,13 @@ internal static class TestJobs
             _ => Missing(name, askedAt),
         };
 
-        public Outcome<Material> Material(string name, Place askedAt) =>
-            name == "brass" ? new Material(name, "Brass", null, []) : Missing(name, askedAt);
+        public Outcome<Material> Material(string name, Place askedAt) => name switch
+        {
+            "brass" => new Material(name, "Brass", null, []),
+            "steel" => new Material(name, "Steel", 11.7e-6, []) { MoistureExpansion = 0 },
+            "acrylic" => new Material(name, "Acrylic", 77e-6, []) { MoistureExpansion = 4e-5 },
+            _ => Missing(name, askedAt),
+        };
 
         public Outcome<Machine> Machine(string name, Place askedAt) => name is DefaultNames.Machine or "other"
             ? new Machine(name, name, new LayerPlan(ImmutableDictionary<Operation, string>.Empty, false), [])

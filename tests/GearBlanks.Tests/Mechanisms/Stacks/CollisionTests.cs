@@ -108,7 +108,7 @@ public sealed class CollisionTests
     public void Without_bodies_nothing_is_said() => Assert.Empty(Check([]));
 
     private static Finding[] Check(ImmutableArray<Body> bodies) => [.. CollisionCheck.Of(
-        new Mechanism("heap", TestLimits.Common, new Machine("m", "m", ImmutableDictionary<Operation, string>.Empty, []), [], [], [], null, [])
+        new Mechanism("heap", TestLimits.Common, new Machine("m", "m", new LayerPlan(ImmutableDictionary<Operation, string>.Empty, false), []), [], [], [], null, [])
         {
             Stack = new Stack([], [], bodies),
         })];

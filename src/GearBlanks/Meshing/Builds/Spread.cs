@@ -1,0 +1,54 @@
+using Gaussian = MathNet.Numerics.Distributions.Normal;
+
+namespace GearBlanks.Meshing.Builds;
+
+/// <summary>
+/// How quantities are spread between their limits, seen from their middle in half ranges: uniform, or normal with a third of the half range as standard
+/// deviation, cut off at the limits. Drawn by its quantiles in equal steps, straight between them, so that no draw lies beyond a limit.
+/// </summary>
+internal sealed class Spread
+{
+    private const int Bits = 10;
+    private const int Steps = 1 << Bits;
+    private const double Cut = 3;
+    private const double Unit = 1.0 / (1UL << (32 - Bits));
+
+    private readonly double[] _quantiles;
+
+    private Spread(Func<double, double> quantile)
+    {
+        _quantiles = new double[Steps + 1];
+        for (int i = 0; i <= Steps; i++)
+        {
+            // Symmetric to the last bit, and exactly on the limits.
+            double q = i == 0 ? -1 : 2 * i == Steps ? 0 : quantile((double)Math.Min(i, Steps - i) / Steps);
+            _quantiles[i] = 2 * i > Steps ? -_quantiles[Steps - i] : q;
+        }
+
+        Variance = Enumerable.Range(0, Steps).Sum(i => Square(_quantiles[i], _quantiles[i + 1])) / Steps;
+    }
+
+    /// <summary>Every value as likely as another.</summary>
+    public static Spread Uniform { get; } = new(share => (2 * share) - 1);
+
+    /// <summary>Normal, cut off at three standard deviations.</summary>
+    public static Spread Normal { get; } = new(share =>
+    {
+        double outside = Gaussian.CDF(0, 1, -Cut);
+        return Gaussian.InvCDF(0, 1, outside + (share * (1 - (2 * outside)))) / Cut;
+    });
+
+    /// <summary>Variance of what is drawn, in half ranges squared.</summary>
+    public double Variance { get; }
+
+    /// <summary>The draw of 32 random bits, from -1 to 1.</summary>
+    public double At(uint bits)
+    {
+        uint i = bits >> (32 - Bits);
+        double from = _quantiles[i];
+        return from + ((_quantiles[i + 1] - from) * ((bits & ((1u << (32 - Bits)) - 1)) * Unit));
+    }
+
+    // Mean of the square on a straight piece.
+    private static double Square(double from, double to) => ((from * from) + (from * to) + (to * to)) / 3;
+}
