@@ -27,16 +27,24 @@ internal static class FitChecks
         bool isShort = pieces.Count <= 12;
         foreach (Point p in outline.Pattern.SelectMany(curve => Dense(curve, Math.Max(200, pieces.Count))))
         {
-            double least = double.PositiveInfinity;
-            int best = at;
-            for (int i = isShort ? 0 : Math.Max(0, at - 1); i < (isShort ? pieces.Count : Math.Min(pieces.Count, at + 6)); i++)
-            {
-                double distance = pieces[i].DistanceTo(p);
-                (least, best) = distance < least ? (distance, i) : (least, best);
-            }
+            (double least, int best) = isShort ? Nearest(0, pieces.Count) : Nearest(Math.Max(0, at - 1), Math.Min(pieces.Count, at + 6));
 
+            // Where a curve turns sharply, a step of its parameter passes many pieces.
+            (least, best) = least > within ? Nearest(at, pieces.Count) : (least, best);
             Assert.True(least <= within, $"{least:R} from the path, allowed {within:R}");
             at = best;
+
+            (double Least, int Best) Nearest(int from, int to)
+            {
+                (double Least, int Best) nearest = (double.PositiveInfinity, from);
+                for (int i = from; i < to; i++)
+                {
+                    double distance = pieces[i].DistanceTo(p);
+                    nearest = distance < nearest.Least ? (distance, i) : nearest;
+                }
+
+                return nearest;
+            }
         }
     }
 
