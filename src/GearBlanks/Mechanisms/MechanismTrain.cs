@@ -50,5 +50,6 @@ internal sealed class MechanismTrain
     private Fraction SpeedOf(Drive drive) => Mechanism.Drive!.Turn / drive.Turn * (drive.Sense == Mechanism.Drive.Sense ? 1 : -1);
 
     private TrainMesh Seen(Mesh mesh, int carrier) => new(
-        mesh.Name, _bodies[mesh.First.Sandwich], _bodies[mesh.Second.Sandwich], MeshSide.SignedTeeth(mesh.First), MeshSide.SignedTeeth(mesh.Second)) { Carrier = carrier };
+        mesh.Name, _bodies[mesh.First.Sandwich], _bodies[mesh.Second.Sandwich], MeshSide.SignedTeeth(mesh.First), MeshSide.SignedTeeth(mesh.Second))
+    { Carrier = carrier };
 }

@@ -33,6 +33,16 @@ public sealed class HandTimingTests
         Assert.Equal(1, Math.Abs((360 * seconds / period) - (360 * seconds / wanted)), 1e-9);
     }
 
+    [Theory]
+    [InlineData(3_601, 3_600, -1)]
+    [InlineData(3_599, 3_600, 1)]
+    public void Degrees_a_year_are_those_that_add_up_at_one_degree_a_time(int period, int wanted, int sign)
+    {
+        var timing = new HandTiming(new Fraction(period), new Fraction(wanted));
+        Assert.Equal(sign, timing.DegreesAYear * timing.SecondsToOneDegree!.Value / (365.25 * 86_400), 1e-12);
+        Assert.Equal(0, new HandTiming(new Fraction(wanted), new Fraction(wanted)).DegreesAYear);
+    }
+
     [Fact]
     public void Fractions_longer_than_any_double_are_told_as_well()
     {
