@@ -9,7 +9,9 @@ internal sealed class BodyTree
 
     private readonly Box[] _boxes;
     private readonly int[] _order;
+    private readonly double[] _middles;
     private readonly List<Node> _nodes = [];
+    private readonly Stack<int> _open = [];
 
     /// <param name="bodies">The bodies.</param>
     /// <param name="aside">Room beside a body that counts as near, mm.</param>
@@ -18,6 +20,7 @@ internal sealed class BodyTree
     {
         _boxes = [.. bodies.Select(body => Box.Of(body, aside / 2, above / 2))];
         _order = [.. Enumerable.Range(0, bodies.Length)];
+        _middles = new double[bodies.Length];
         if (_order.Length > 0)
         {
             Build(0, _order.Length);
@@ -53,8 +56,12 @@ internal sealed class BodyTree
         if (to - from >= FewestToSplit)
         {
             int direction = box.Widest;
-            Array.Sort(_order, from, to - from, Comparer<int>.Create((one, other) =>
-                (_boxes[one].Middle(direction), one).CompareTo((_boxes[other].Middle(direction), other))));
+            for (int i = from; i < to; i++)
+            {
+                _middles[i] = _boxes[_order[i]].Middle(direction);
+            }
+
+            Array.Sort(_middles, _order, from, to - from);
             int middle = (from + to) / 2;
             Build(from, middle);
             _nodes[index] = _nodes[index] with { Upper = Build(middle, to) };
@@ -65,8 +72,8 @@ internal sealed class BodyTree
 
     private void Find(int body, List<int> near)
     {
-        var open = new Stack<int>([0]);
-        while (open.TryPop(out int at))
+        _open.Push(0);
+        while (_open.TryPop(out int at))
         {
             Node node = _nodes[at];
             if (!node.Box.Meets(_boxes[body]))
@@ -77,12 +84,18 @@ internal sealed class BodyTree
             if (node.Upper >= 0)
             {
                 // The lower half stands right behind its parent.
-                open.Push(at + 1);
-                open.Push(node.Upper);
+                _open.Push(at + 1);
+                _open.Push(node.Upper);
                 continue;
             }
 
-            near.AddRange(_order[node.From..node.To].Where(other => other > body && _boxes[other].Meets(_boxes[body])));
+            foreach (int other in _order.AsSpan(node.From, node.To - node.From))
+            {
+                if (other > body && _boxes[other].Meets(_boxes[body]))
+                {
+                    near.Add(other);
+                }
+            }
         }
     }
 

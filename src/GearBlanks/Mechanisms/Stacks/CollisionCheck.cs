@@ -43,29 +43,35 @@ internal static class CollisionCheck
         (one.Sandwich != other.Sandwich || IsAcross(one, other) || IsAcross(other, one))
         && !(one.Kind == BodyKind.Gear && other.Kind == BodyKind.Gear && meshes.Contains((one.Name, other.Name)));
 
+    // Words only for what is not well: most pairs are.
     private static Finding? Judge(Body one, Body other, StackLimits limits)
     {
         (PlanShape own, PlanShape others) = one.Beside(other);
         double depth = own.DepthIn(others);
         double shared = one.Heights.SharedWith(other.Heights);
-        string place = Places.Bodies(one, other);
+        double gap = one.Heights.LeastGapTo(other.Heights);
         if (depth > Rounding)
         {
             return depth < DeepestFit && IsFit(one, other) ? null
-                : shared > Rounding ? Collision(one, other, place, depth, shared, limits)
-                : one.Sandwich == other.Sandwich ? null
+                : shared > Rounding ? Collision(one, other, depth, shared, limits)
+                : one.Sandwich == other.Sandwich || limits.StackClearance.Judge(gap) is (Level.Ok, _) ? null
                 : Check.Of(
-                    "stack-clearance", place, one.Heights.LeastGapTo(other.Heights), limits.StackClearance, "mm", "Least gap in height, with the tolerances of the stack,",
+                    "stack-clearance", Places.Bodies(one, other), gap, limits.StackClearance, "mm", "Least gap in height, with the tolerances of the stack,",
                     bound => CollisionAdvice.Raise(one, other, bound));
         }
 
         // Tubes and hubs on one axis lie in one another; their fits are judged apart.
-        return IsOnOneAxis(one, other) || IsFit(one, other) || one.Heights.LeastGapTo(other.Heights) > -Rounding
+        return gap > -Rounding || limits.SideClearance.Judge(-depth) is (Level.Ok, _) || IsOnOneAxis(one, other) || IsFit(one, other)
             ? null
             : Check.Of(
-                "side-clearance", place, -depth, limits.SideClearance, "mm", "Least gap in plan between bodies on one level",
+                "side-clearance", Places.Bodies(one, other), -depth, limits.SideClearance, "mm", "Least gap in plan between bodies on one level",
                 bound => CollisionAdvice.Part(one, other, bound + depth));
     }
+
+    private static Finding Collision(Body one, Body other, double depth, double shared, StackLimits limits) => new(
+        "collision", Places.Bodies(one, other), Level.Fails, shared, 0, "mm", Reason,
+        $"They run into one another: {Words.Mm(depth)} in plan and {Words.Mm(shared)} in height.",
+        CollisionAdvice.Of(one, other, depth, limits));
 
     private static bool IsOnOneAxis(Body one, Body other) => one.Axis is not null && one.Axis == other.Axis;
 
@@ -80,9 +86,4 @@ internal static class CollisionCheck
     }
 
     private static bool HasHoleAt(PlanShape shape, Point middle) => shape.Holes.Any(hole => hole.Centre.DistanceTo(middle) < Rounding);
-
-    private static Finding Collision(Body one, Body other, string place, double depth, double shared, StackLimits limits) => new(
-        "collision", place, Level.Fails, shared, 0, "mm", Reason,
-        $"They run into one another: {Words.Mm(depth)} in plan and {Words.Mm(shared)} in height.",
-        CollisionAdvice.Of(one, other, depth, limits));
 }
