@@ -29,6 +29,12 @@ internal static class ConditionsJson
         json.WriteNumber("greatest", mesh.Greatest);
         json.WriteNumber("mean", mesh.Mean);
         json.WriteNumbers("rootSumSquare", mesh.Mean - mesh.ThreeDeviations, mesh.Mean + mesh.ThreeDeviations);
+        json.WriteStartObject("drawn");
+        json.WriteNumber("least", mesh.Drawn.Least);
+        json.WriteNumber("greatest", mesh.Drawn.Greatest);
+        json.WriteNumber("mean", mesh.Drawn.Mean);
+        json.WriteNumber("deviation", mesh.Drawn.Deviation);
+        json.WriteEndObject();
         json.WriteEndObject();
         json.WriteNumber("bindingShare", mesh.BindingShare);
         json.WriteNumber("rattlingShare", mesh.RattlingShare);

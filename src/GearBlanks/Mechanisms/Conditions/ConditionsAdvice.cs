@@ -9,6 +9,12 @@ internal sealed class ConditionsAdvice(Mesh mesh, MeshConditions under, MeshBuil
 {
     private readonly double _module = mesh.Pair.First.Module;
 
+    /// <summary>The least backlash that leaves nothing to say, mm; 0 where the limits have no such bound.</summary>
+    public double LeastWanted => (limits.BacklashLeast.TightBelow ?? limits.BacklashLeast.FailsBelow ?? 0) * _module;
+
+    /// <summary>The greatest backlash that leaves nothing to say, mm; infinite where the limits have no such bound.</summary>
+    public double MostWanted => (limits.BacklashGreatest.TightAbove ?? limits.BacklashGreatest.FailsAbove ?? double.PositiveInfinity) * _module;
+
     /// <summary>For a least backlash, mm.</summary>
     public string ForLeast(double bound) => Move(bound - under.Least, Widest(under.Greatest), "take", one => one.Takes);
 
@@ -17,12 +23,17 @@ internal sealed class ConditionsAdvice(Mesh mesh, MeshConditions under, MeshBuil
 
     // How far the backlash may move before the finding at its other end bites, mm.
     private double Widest(double otherEnd) => otherEnd == under.Greatest
-        ? limits.BacklashGreatest.Times(_module).Comfortable(double.PositiveInfinity) - otherEnd
-        : otherEnd - limits.BacklashLeast.Times(_module).Comfortable(double.NegativeInfinity);
+        ? MostWanted - otherEnd
+        : otherEnd - LeastWanted;
 
     private string Move(double by, double room, string does, Func<Contribution, double> part)
     {
         string matters = Matters(does, part);
+        if (!double.IsFinite(by))
+        {
+            return matters;
+        }
+
         double over = Round(Math.Abs(by) - room);
         return over > 0
             ? $"No distance and no thinning suits every build: narrow the spread by {Length(over)} of backlash. {matters}"

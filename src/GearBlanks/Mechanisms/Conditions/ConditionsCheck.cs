@@ -39,7 +39,7 @@ internal static class ConditionsCheck
         bool isFirst = driver == mesh.First.Name;
         return new MeshConditions(
             mesh.Name, least, build.AsDrawn, greatest, build.Mean(spread), 3 * Math.Sqrt(contributions.Sum(one => one.Deviation * one.Deviation)),
-            Share(tally.Binding, builds), Share(tally.Rattling, builds), At(mesh.Pair, near), At(mesh.Pair, far), overlap,
+            new DrawnBuilds(tally.Least, tally.Most, tally.Sum / builds, tally.Deviation(builds)), Share(tally.Binding, builds), Share(tally.Rattling, builds), At(mesh.Pair, near), At(mesh.Pair, far), overlap,
             driver is null ? null : Approach.Share(mesh.Pair, isFirst), driver is not null && Drivers.IsStepUp(mesh, isFirst), contributions);
     }
 

@@ -19,10 +19,10 @@ internal static class ConditionsFindings
             "backlash-greatest", place, under.Greatest, own.BacklashGreatest.Times(m), "mm", "Greatest backlash of any build", advice.ForGreatest);
         yield return Check.Of(
             "binding-share", place, under.BindingShare, AtMost(own.BindingShare, builds.MostBinding), "",
-            $"Share of {builds.Count} random builds in which it binds", _ => advice.ForLeast(own.BacklashLeast.Comfortable(double.NegativeInfinity) * m));
+            $"Share of {builds.Count} random builds in which it binds", _ => advice.ForLeast(advice.LeastWanted));
         yield return Check.Of(
             "rattling-share", place, under.RattlingShare, AtMost(own.RattlingShare, builds.MostRattling), "",
-            $"Share of {builds.Count} random builds in which it rattles", _ => advice.ForGreatest(own.BacklashGreatest.Comfortable(double.PositiveInfinity) * m));
+            $"Share of {builds.Count} random builds in which it rattles", _ => advice.ForGreatest(advice.MostWanted));
         foreach (Finding finding in AtDistances(mesh, under, place, limits))
         {
             yield return finding;

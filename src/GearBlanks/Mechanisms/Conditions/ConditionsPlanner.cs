@@ -51,7 +51,7 @@ internal sealed class ConditionsPlanner
         ImmutableArray<MeshDraw> meshes = [.. _mechanism.Meshes.Select(Draw)];
         string? standard = !_hasGrade ? null : _misses.Count == 0 ? "ISO 1328-1:2013" : GradeRange.Outside;
         return new ConditionsPlan(
-            new TrainBuild(_placing.Places, [.. _gears.Select(gear => gear.Draw)], [.. _spanTolerances], _climate.Temperature, _climate.Humidity, meshes),
+            new TrainBuild(_placing.Places, [.. _gears.Select(gear => gear.Draw)], [.. _spanTolerances], _climate.Frame, _climate.Temperature, _climate.Humidity, meshes),
             _conditions.Builds, [.. _mechanism.Meshes.Select(LeastOverlap)], [.. _misses], standard, _conditions.IsOutsideStandard);
     }
 

@@ -21,6 +21,7 @@ public sealed record ConditionsReport(
 /// <param name="Greatest">Greatest backlash of any build: a true bound.</param>
 /// <param name="Mean">Backlash with every quantity in its middle.</param>
 /// <param name="ThreeDeviations">Root of the sum of squares: three standard deviations from linear sensitivities.</param>
+/// <param name="Drawn">What the random builds were.</param>
 /// <param name="BindingShare">Share of builds in which it binds, 0 to 1.</param>
 /// <param name="RattlingShare">Share of builds in which it rattles.</param>
 /// <param name="LeastDistance">What it is like at its least distance.</param>
@@ -30,7 +31,7 @@ public sealed record ConditionsReport(
 /// <param name="IsStepUp">True where the larger gear drives.</param>
 /// <param name="Contributions">What each quantity does.</param>
 public sealed record MeshConditions(
-    string Mesh, double Least, double AsDrawn, double Greatest, double Mean, double ThreeDeviations, double BindingShare, double RattlingShare,
+    string Mesh, double Least, double AsDrawn, double Greatest, double Mean, double ThreeDeviations, DrawnBuilds Drawn, double BindingShare, double RattlingShare,
     MeshAtDistance LeastDistance, MeshAtDistance GreatestDistance, double? LeastFaceOverlap, double? ApproachShare, bool IsStepUp,
     ImmutableArray<Contribution> Contributions);
 
@@ -40,3 +41,10 @@ public sealed record MeshConditions(
 /// <param name="FirstTipClearance">Clearance of the first one's tip, mm; null likewise.</param>
 /// <param name="SecondTipClearance">Clearance of the second one's tip, mm; null likewise.</param>
 public sealed record MeshAtDistance(double Distance, double? ContactRatio, double? FirstTipClearance, double? SecondTipClearance);
+
+/// <summary>Backlash of a mesh over random builds, mm.</summary>
+/// <param name="Least">The least drawn.</param>
+/// <param name="Greatest">The greatest drawn.</param>
+/// <param name="Mean">Their mean.</param>
+/// <param name="Deviation">Their standard deviation.</param>
+public sealed record DrawnBuilds(double Least, double Greatest, double Mean, double Deviation);

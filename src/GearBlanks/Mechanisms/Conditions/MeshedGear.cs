@@ -18,7 +18,7 @@ internal sealed record MeshedGear(
     ImmutableArray<Share> Shares)
 {
     /// <summary>Its part in a build.</summary>
-    public GearDraw Draw => new([.. Thicker.Select(one => one.Range)], Shares);
+    public GearDraw Draw => new([.. Thicker.Select(one => one.Range)], Shares, Growth);
 
     public static MeshedGear Of(
         MountedGear gear, JobGear job, JobSandwich sandwich, JobConditions conditions, GearPlacing placing, Growth growth, FlankTolerances? flanks)

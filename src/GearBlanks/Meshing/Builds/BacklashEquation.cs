@@ -59,7 +59,13 @@ internal sealed class BacklashEquation
         }
 
         double line = Math.Sqrt((distance * distance) - (common * common));
-        return 2 * _sense * (line - (common * Angle(line, common)) - closed) * distance / common;
+        double along = (common * _nominalCosine) + (line * _nominalSine);
+
+        // One division serves both.
+        double over = 1 / (along * common);
+        double turn = ((line * _nominalCosine) - (common * _nominalSine)) * common * over;
+        double angle = Math.Abs(turn) < SmallTurn ? _nominalAngle + Arctangent(turn) : Math.Atan2(line, common);
+        return 2 * _sense * (line - (common * angle) - closed) * distance * along * over;
     }
 
     /// <summary>
@@ -83,14 +89,10 @@ internal sealed class BacklashEquation
         return distance * cosine * strain * strain / Math.Sqrt(1 - (cosine * cosine)) / 2;
     }
 
-    // The angle whose tangent is line over base, by its turn from the nominal one.
-    private double Angle(double line, double common)
+    private static double Arctangent(double tangent)
     {
-        double turn = ((line * _nominalCosine) - (common * _nominalSine)) / ((common * _nominalCosine) + (line * _nominalSine));
-        double square = turn * turn;
-        return Math.Abs(turn) < SmallTurn
-            ? _nominalAngle + (turn * (1 - (square * ((1.0 / 3) - (square * ((1.0 / 5) - (square * ((1.0 / 7) - (square / 9)))))))))
-            : Math.Atan2(line, common);
+        double square = tangent * tangent;
+        return tangent * (1 - (square * ((1.0 / 3) - (square * ((1.0 / 5) - (square * ((1.0 / 7) - (square / 9))))))));
     }
 
     private Half Of(Toothing one, GearPair pair)

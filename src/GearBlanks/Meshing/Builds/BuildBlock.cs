@@ -1,28 +1,32 @@
+using System.Collections.Immutable;
+
 namespace GearBlanks.Meshing.Builds;
 
 /// <summary>A block of builds, drawn one after another from a stream of its own: whoever runs it, and in whatever order, its counts are the same.</summary>
 internal sealed class BuildBlock
 {
-    private readonly TrainBuild _train;
+    private readonly BuildRows _rows;
+    private readonly ImmutableArray<MeshDraw> _meshes;
     private readonly Spread _spread;
-    private readonly double[] _placeX;
-    private readonly double[] _placeY;
-    private readonly double[] _gearX;
-    private readonly double[] _gearY;
-    private readonly double[] _thicker;
+    private readonly ulong[] _bits;
+    private readonly Move[] _places;
+    private readonly GearState[] _gears;
+    private readonly Move[] _apart;
+    private readonly Move[] _crossing;
     private readonly double[] _distances;
     private readonly MeshTally[] _tallies;
     private RandomStream _random;
-    private ulong _spare;
-    private bool _hasSpare;
+    private double _frame;
 
-    public BuildBlock(TrainBuild train, Spread spread, RandomStream random)
+    public BuildBlock(BuildRows rows, RandomStream random)
     {
-        (_train, _spread, _random) = (train, spread, random);
-        (_placeX, _placeY) = (new double[train.Places.Length], new double[train.Places.Length]);
-        (_gearX, _gearY, _thicker) = (new double[train.Gears.Length], new double[train.Gears.Length], new double[train.Gears.Length]);
-        _distances = new double[train.Distances.Length];
-        _tallies = [.. train.Meshes.Select(_ => MeshTally.Empty)];
+        (_rows, _random, _meshes, _spread) = (rows, random, rows.Train.Meshes, rows.Spread);
+        _bits = new ulong[rows.Words];
+        _places = new Move[rows.Places.Length];
+        _gears = new GearState[rows.ThickerMiddles.Length];
+        (_apart, _crossing) = (new Move[_meshes.Length], new Move[_meshes.Length]);
+        _distances = new double[rows.Distances.Length];
+        _tallies = [.. _meshes.Select(_ => MeshTally.Empty)];
     }
 
     /// <summary>Draws and counts builds.</summary>
@@ -31,7 +35,12 @@ internal sealed class BuildBlock
         (int binding, int rattling) = (0, 0);
         for (int i = 0; i < builds; i++)
         {
-            (bool binds, bool rattles) = Build();
+            _random.Fill(_bits);
+            DrawPlaces();
+            (double kelvin, double percent) = DrawQuantities();
+            MoveGears();
+            Grow(kelvin, percent);
+            (bool binds, bool rattles) = Mesh();
             binding += binds ? 1 : 0;
             rattling += rattles ? 1 : 0;
         }
@@ -39,19 +48,84 @@ internal sealed class BuildBlock
         return new BuildTally(builds, binding, rattling, [.. _tallies]);
     }
 
-    private (bool Binds, bool Rattles) Build()
+    // The first bits of a word give the direction, the last ones the length.
+    private void DrawPlaces()
     {
-        double kelvin = Draw(_train.Temperature);
-        double percent = Draw(_train.Humidity);
-        DrawPlaces();
-        DrawGears();
-        DrawDistances();
+        double[] halves = _rows.Places;
+        Spread spread = _spread;
+        for (int i = 0; i < halves.Length; i++)
+        {
+            ulong bits = _bits[i];
+            double length = halves[i] * (1 + spread.At((uint)bits));
+            (double x, double y) = Directions.Of(bits);
+            _places[i] = new Move(length * x, length * y);
+        }
+    }
+
+    private (double Kelvin, double Percent) DrawQuantities()
+    {
+        int next = 2 * _places.Length;
+        double kelvin = Draw(_rows.Train.Temperature, next++);
+        double percent = Draw(_rows.Train.Humidity, next++);
+        (int from, double[] halves, Spread spread) = (0, _rows.ThickerHalves, _spread);
+        for (int i = 0; i < _gears.Length; i++)
+        {
+            double thicker = _rows.ThickerMiddles[i];
+            for (int to = _rows.ThickerEnds[i]; from < to; from++)
+            {
+                thicker += halves[from] * spread.At(Half(next++));
+            }
+
+            _gears[i].Thicker = thicker;
+        }
+
+        for (int i = 0; i < _distances.Length; i++)
+        {
+            _distances[i] = _rows.Distances[i] * spread.At(Half(next++));
+        }
+
+        return (kelvin, percent);
+    }
+
+    private void MoveGears()
+    {
+        int from = 0;
+        int row = 0;
+        for (int i = 0; i < _gears.Length; i++)
+        {
+            _gears[i].Moved = Moved(row++, ref from);
+        }
+
+        for (int i = 0; i < _apart.Length; i++)
+        {
+            _apart[i] = Moved(row++, ref from);
+        }
+
+        for (int i = 0; i < _crossing.Length; i++)
+        {
+            _crossing[i] = Moved(row++, ref from);
+        }
+    }
+
+    private void Grow(double kelvin, double percent)
+    {
+        for (int i = 0; i < _gears.Length; i++)
+        {
+            _gears[i].Growth = _rows.Growths[i].At(kelvin, percent);
+        }
+
+        _frame = _rows.Frame.At(kelvin, percent);
+    }
+
+    private (bool Binds, bool Rattles) Mesh()
+    {
         (bool binds, bool rattles) = (false, false);
         for (int i = 0; i < _tallies.Length; i++)
         {
-            double backlash = Backlash(_train.Meshes[i], kelvin, percent);
+            MeshDraw mesh = _meshes[i];
+            double backlash = Backlash(mesh, i);
             bool isShort = backlash < 0;
-            bool isLoose = backlash > _train.Meshes[i].Rattles;
+            bool isLoose = backlash > mesh.Rattles;
             binds |= isShort;
             rattles |= isLoose;
             _tallies[i].Add(backlash, isShort, isLoose);
@@ -60,85 +134,47 @@ internal sealed class BuildBlock
         return (binds, rattles);
     }
 
-    private void DrawPlaces()
+    private double Backlash(MeshDraw mesh, int index)
     {
-        for (int i = 0; i < _placeX.Length; i++)
-        {
-            double length = _train.Places[i] * (1 + _spread.At(Bits())) / 2;
-            (double x, double y) = _random.Direction();
-            _placeX[i] = length * x;
-            _placeY[i] = length * y;
-        }
-    }
-
-    private void DrawGears()
-    {
-        for (int i = 0; i < _gearX.Length; i++)
-        {
-            GearDraw gear = _train.Gears[i];
-            double thicker = 0;
-            foreach (Range range in gear.Thicker.AsSpan())
-            {
-                thicker += Draw(range);
-            }
-
-            _thicker[i] = thicker;
-            (_gearX[i], _gearY[i]) = Moved(gear.Shares.AsSpan());
-        }
-    }
-
-    private void DrawDistances()
-    {
-        for (int i = 0; i < _distances.Length; i++)
-        {
-            _distances[i] = _train.Distances[i] * _spread.At(Bits());
-        }
-    }
-
-    private double Backlash(MeshDraw mesh, double kelvin, double percent)
-    {
-        (double x, double y) = Moved(mesh.Shares.AsSpan());
-        x += _gearX[mesh.Second] - _gearX[mesh.First];
-        y += _gearY[mesh.Second] - _gearY[mesh.First];
+        ref readonly GearState first = ref _gears[mesh.First];
+        ref readonly GearState second = ref _gears[mesh.Second];
+        double x = _apart[index].X + second.Moved.X - first.Moved.X;
+        double y = _apart[index].Y + second.Moved.Y - first.Moved.Y;
+        (double towardsX, double towardsY) = (mesh.Towards.X, mesh.Towards.Y);
         MeshBuild build = mesh.Build;
-        double along = (build.Distance * (1 + build.Frame.At(kelvin, percent))) + _distances[mesh.Distance] + (x * mesh.Towards.X) + (y * mesh.Towards.Y);
-        double across = (y * mesh.Towards.X) - (x * mesh.Towards.Y);
+        double along = (build.Distance * (1 + _frame)) + _distances[mesh.Distance] + (x * towardsX) + (y * towardsY);
+        double across = (y * towardsX) - (x * towardsY);
         double distance = mesh.IsAcross ? Math.Sqrt((along * along) + (across * across)) : along;
+        double crossing = Math.Abs((_crossing[index].Y * towardsX) - (_crossing[index].X * towardsY));
         return build.Equation.At(
-            distance, build.First.At(kelvin, percent), build.Second.At(kelvin, percent), _thicker[mesh.First] + Crossing(mesh), _thicker[mesh.Second]);
+            distance, first.Growth, second.Growth, first.Thicker + crossing, second.Thicker);
     }
 
-    private double Crossing(MeshDraw mesh)
-    {
-        (double x, double y) = Moved(mesh.Leans.AsSpan());
-        return Math.Abs((y * mesh.Towards.X) - (x * mesh.Towards.Y));
-    }
-
-    private (double X, double Y) Moved(ReadOnlySpan<Share> shares)
+    private Move Moved(int row, ref int from)
     {
         (double x, double y) = (0, 0);
-        foreach (Share share in shares)
+        Share[] shares = _rows.Shares;
+        for (int to = _rows.ShareEnds[row]; from < to; from++)
         {
-            x += share.Arm * _placeX[share.Place];
-            y += share.Arm * _placeY[share.Place];
+            Move place = _places[shares[from].Place];
+            x += shares[from].Arm * place.X;
+            y += shares[from].Arm * place.Y;
         }
 
-        return (x, y);
+        return new Move(x, y);
     }
 
-    private double Draw(Range range) => range.Half == 0 ? range.Least : range.Middle + (range.Half * _spread.At(Bits()));
+    private double Draw(Range range, int half) => range.Middle + (range.Half * _spread.At(Half(half)));
 
-    // Each draw of the stream serves twice.
-    private uint Bits()
+    // Each word serves twice.
+    private uint Half(int index) => (uint)(_bits[index >> 1] >> ((index & 1) << 5));
+
+    private readonly record struct Move(double X, double Y);
+
+    private struct GearState
     {
-        if (_hasSpare)
-        {
-            _hasSpare = false;
-            return (uint)(_spare >> 32);
-        }
-
-        _spare = _random.Next();
-        _hasSpare = true;
-        return (uint)_spare;
+        public double Thicker;
+        public double Growth;
+        public Move Moved;
     }
 }

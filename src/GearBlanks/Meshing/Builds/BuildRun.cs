@@ -14,9 +14,10 @@ internal static class BuildRun
     /// <param name="threads">How many threads at most; -1 for as many as the machine has.</param>
     public static BuildTally Of(TrainBuild train, Spread spread, int seed, int builds, int threads = -1)
     {
+        var rows = new BuildRows(train, spread);
         var tallies = new BuildTally[(builds + BlockLength - 1) / BlockLength];
         Parallel.For(0, tallies.Length, new ParallelOptions { MaxDegreeOfParallelism = threads }, i => tallies[i] =
-            new BuildBlock(train, spread, RandomStream.Of((ulong)seed, (ulong)i)).Run(Math.Min(BlockLength, builds - (i * BlockLength))));
+            new BuildBlock(rows, RandomStream.Of((ulong)seed, (ulong)i)).Run(Math.Min(BlockLength, builds - (i * BlockLength))));
         return tallies.Aggregate((sum, next) => sum.With(next));
     }
 }

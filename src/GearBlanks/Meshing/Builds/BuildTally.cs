@@ -38,8 +38,8 @@ internal struct MeshTally
 
     public void Add(double backlash, bool binds, bool rattles)
     {
-        Least = Math.Min(Least, backlash);
-        Most = Math.Max(Most, backlash);
+        Least = backlash < Least ? backlash : Least;
+        Most = backlash > Most ? backlash : Most;
         Sum += backlash;
         Squares += backlash * backlash;
         Binding += binds ? 1 : 0;

@@ -53,22 +53,24 @@ internal sealed record MeshBuild(
     /// <summary>The least backlash, mm, with a distance greater by a length and teeth thicker by another, all told.</summary>
     public double LeastWith(double further, double thicker) => (this with { Distance = Distance + further }).Extreme(-1, thicker);
 
-    /// <summary>What each quantity alone takes and gives, and its standard deviation, mm of backlash.</summary>
+    /// <summary>What each quantity alone takes and gives, all others as drawn, and its standard deviation, mm of backlash.</summary>
     public ImmutableArray<Contribution> Contributions(Spread spread)
     {
         double drawn = AsDrawn;
+        BuildState middle = Middles(spread);
         return [.. Quantities.Select(quantity =>
         {
-            MeshBuild alone = this with { Quantities = [quantity] };
-            (double least, double most) = alone.Bounds();
-            return new Contribution(quantity.Name, quantity.Of, Math.Max(0, drawn - least), Math.Max(0, most - drawn), Deviation(quantity, spread));
+            double one = At(default(BuildState).Moved(quantity.On, quantity.On == Influence.Place ? -quantity.Most : quantity.Least));
+            double other = At(default(BuildState).Moved(quantity.On, quantity.Most));
+            return new Contribution(
+                quantity.Name, quantity.Of, Math.Max(0, drawn - Math.Min(one, other)), Math.Max(0, Math.Max(one, other) - drawn), Deviation(quantity, middle, spread));
         })];
     }
 
     // By the slope at the middle of everything. Crossed teeth lose the same backlash whichever way they cross: the spread of a normal quantity without its sign.
-    private double Deviation(Quantity quantity, Spread spread)
+    private double Deviation(Quantity quantity, BuildState middle, Spread spread)
     {
-        double slope = Math.Abs(Slope(quantity.On, spread));
+        double slope = Math.Abs(Slope(quantity.On, middle));
         return quantity.On switch
         {
             Influence.Place => slope * Across(quantity, spread),
@@ -80,10 +82,9 @@ internal sealed record MeshBuild(
     // A displacement's two parts are as likely as one another.
     private static double Across(Quantity quantity, Spread spread) => quantity.Half * Math.Sqrt((1 + spread.Variance) / 2);
 
-    private double Slope(Influence on, Spread spread)
+    private double Slope(Influence on, BuildState middle)
     {
         const double step = 1e-4;
-        BuildState middle = Middles(spread);
         return (At(middle.Moved(on, step)) - At(middle.Moved(on, -step))) / (2 * step);
     }
 

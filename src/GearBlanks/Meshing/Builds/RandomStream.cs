@@ -9,7 +9,6 @@ namespace GearBlanks.Meshing.Builds;
 internal struct RandomStream
 {
     private const ulong GoldenGamma = 0x9E3779B97F4A7C15;
-    private const double Unit = 1.0 / (1UL << 32);
 
     private ulong _s0;
     private ulong _s1;
@@ -49,23 +48,16 @@ internal struct RandomStream
         return result;
     }
 
-    /// <summary>
-    /// A direction, every one as likely as another: the double of the angle of a point in the unit circle. Source: J. von Neumann, Various Techniques Used
-    /// in Connection with Random Digits, 1951.
-    /// </summary>
-    public (double X, double Y) Direction()
+    /// <summary>Fills a row with the next bits.</summary>
+    public void Fill(Span<ulong> bits)
     {
-        while (true)
+        // A copy lives in registers.
+        RandomStream copy = this;
+        for (int i = 0; i < bits.Length; i++)
         {
-            ulong bits = Next();
-            double x = (int)bits * (2 * Unit);
-            double y = (int)(bits >> 32) * (2 * Unit);
-            double square = (x * x) + (y * y);
-            if (square is <= 1 and > 0)
-            {
-                double scale = 1 / square;
-                return (((x * x) - (y * y)) * scale, 2 * x * y * scale);
-            }
+            bits[i] = copy.Next();
         }
+
+        this = copy;
     }
 }

@@ -11,21 +11,22 @@ internal sealed class Spread
     private const int Bits = 10;
     private const int Steps = 1 << Bits;
     private const double Cut = 3;
-    private const double Unit = 1.0 / (1UL << (32 - Bits));
+    private const int Rest = 32 - Bits;
 
-    private readonly double[] _quantiles;
+    private readonly (double From, double Rise)[] _pieces;
 
     private Spread(Func<double, double> quantile)
     {
-        _quantiles = new double[Steps + 1];
+        double[] quantiles = new double[Steps + 1];
         for (int i = 0; i <= Steps; i++)
         {
             // Symmetric to the last bit, and exactly on the limits.
             double q = i == 0 ? -1 : 2 * i == Steps ? 0 : quantile((double)Math.Min(i, Steps - i) / Steps);
-            _quantiles[i] = 2 * i > Steps ? -_quantiles[Steps - i] : q;
+            quantiles[i] = 2 * i > Steps ? -quantiles[Steps - i] : q;
         }
 
-        Variance = Enumerable.Range(0, Steps).Sum(i => Square(_quantiles[i], _quantiles[i + 1])) / Steps;
+        _pieces = [.. Enumerable.Range(0, Steps).Select(i => (quantiles[i], (quantiles[i + 1] - quantiles[i]) / (1u << Rest)))];
+        Variance = Enumerable.Range(0, Steps).Sum(i => Square(quantiles[i], quantiles[i + 1])) / Steps;
     }
 
     /// <summary>Every value as likely as another.</summary>
@@ -44,9 +45,8 @@ internal sealed class Spread
     /// <summary>The draw of 32 random bits, from -1 to 1.</summary>
     public double At(uint bits)
     {
-        uint i = bits >> (32 - Bits);
-        double from = _quantiles[i];
-        return from + ((_quantiles[i + 1] - from) * ((bits & ((1u << (32 - Bits)) - 1)) * Unit));
+        (double from, double rise) = _pieces[bits >> Rest];
+        return from + (rise * (int)(bits & ((1u << Rest) - 1)));
     }
 
     // Mean of the square on a straight piece.

@@ -6,11 +6,13 @@ namespace GearBlanks.Meshing.Builds;
 /// <param name="Places">Greatest length of each displacement, in any direction: mm, or rad of a post's lean.</param>
 /// <param name="Gears">The gears.</param>
 /// <param name="Distances">Half range of each centre distance, mm.</param>
+/// <param name="Frame">Growth of what holds the axes.</param>
 /// <param name="Temperature">Temperature over the reference, K.</param>
 /// <param name="Humidity">Relative humidity over the reference, per cent.</param>
 /// <param name="Meshes">The meshes.</param>
 internal sealed record TrainBuild(
-    ImmutableArray<double> Places, ImmutableArray<GearDraw> Gears, ImmutableArray<double> Distances, Range Temperature, Range Humidity, ImmutableArray<MeshDraw> Meshes);
+    ImmutableArray<double> Places, ImmutableArray<GearDraw> Gears, ImmutableArray<double> Distances, Growth Frame,
+    Range Temperature, Range Humidity, ImmutableArray<MeshDraw> Meshes);
 
 /// <summary>Least and greatest value.</summary>
 internal readonly record struct Range(double Least, double Most)
@@ -28,7 +30,8 @@ internal readonly record struct Share(int Place, double Arm);
 /// <summary>One gear's part.</summary>
 /// <param name="Thicker">Ranges of what makes its teeth thicker, mm.</param>
 /// <param name="Shares">What moves its centre.</param>
-internal sealed record GearDraw(ImmutableArray<Range> Thicker, ImmutableArray<Share> Shares);
+/// <param name="Growth">Its growth with the climate.</param>
+internal sealed record GearDraw(ImmutableArray<Range> Thicker, ImmutableArray<Share> Shares, Growth Growth);
 
 /// <summary>One mesh's part.</summary>
 /// <param name="Build">The mesh.</param>

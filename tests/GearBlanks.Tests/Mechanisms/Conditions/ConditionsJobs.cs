@@ -44,7 +44,8 @@ internal static class ConditionsJobs
             TestJobs.Sandwich("arbor", "arbor", TestJobs.Gear("pinion", 20), TestJobs.Gear("wheel", 30)) with { Height = 1 },
             TestJobs.Sandwich("rack", "bar", TestJobs.Gear("rack", 0) with { RackBar = new JobRackBar(60, 6) }) with { Height = 3 },
         ],
-        [TestJobs.Mesh("pinion", "ring") with { Backlash = 0.06 }, TestJobs.Mesh("rack", "wheel") with { Backlash = 0.06 }], null, []) { Conditions = Everything };
+        [TestJobs.Mesh("pinion", "ring") with { Backlash = 0.06 }, TestJobs.Mesh("rack", "wheel") with { Backlash = 0.06 }], null, [])
+    { Conditions = Everything };
 
     public static Job Named(string name) => name switch
     {

@@ -76,7 +76,10 @@ public sealed class MeshBuildTests
         var brass = new Growth(20.5e-6, 0);
         MeshBuild build = BuildPairs.Build("external") with
         {
-            Frame = brass, First = brass, Second = brass, Quantities = [new Quantity("temperature", "", Influence.Temperature, -30, 30)],
+            Frame = brass,
+            First = brass,
+            Second = brass,
+            Quantities = [new Quantity("temperature", "", Influence.Temperature, -30, 30)],
         };
         (double least, double most) = build.Bounds();
         Assert.InRange(most - least, 0, 1e-4);
