@@ -1,7 +1,7 @@
 using System.Globalization;
 using GearBlanks.Mutation;
 
-// `list of arguments`: repository folder processes seconds pattern...; or, as the process that does the work: work ids-file
+// repository, folder, processes, namespaces, files; or, as the process that does the work: work, its list of changes
 CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 if (args is ["work", string ids])

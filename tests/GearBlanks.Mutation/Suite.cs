@@ -55,9 +55,23 @@ internal static class Suite
             return [[]];
         }
 
-        return method.GetCustomAttributes().OfType<IDataAttribute>()
-            .SelectMany(data => data.GetData(method, new DisposalTracker()).AsTask().GetAwaiter().GetResult())
-            .Select(row => Fitted(row.GetData(), parameters));
+        return method.GetCustomAttributes().SelectMany(attribute => attribute switch
+        {
+            MemberDataAttribute member => Member(member, method),
+            IDataAttribute data => data.GetData(method, new DisposalTracker()).AsTask().GetAwaiter().GetResult(),
+            _ => [],
+        }).Select(row => Fitted(row.GetData(), parameters));
+    }
+
+    // Outside the framework's own runner the attribute does not find its member.
+    private static IEnumerable<ITheoryDataRow> Member(MemberDataAttribute attribute, MethodInfo method)
+    {
+        const BindingFlags any = BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.FlattenHierarchy;
+        Type type = attribute.MemberType ?? method.DeclaringType!;
+        object? rows = type.GetProperty(attribute.MemberName, any)?.GetValue(null)
+            ?? type.GetField(attribute.MemberName, any)?.GetValue(null)
+            ?? type.GetMethod(attribute.MemberName, any)?.Invoke(null, attribute.Arguments);
+        return ((System.Collections.IEnumerable)rows!).Cast<object>().Select(row => row as ITheoryDataRow ?? new TheoryDataRow((object?[])row));
     }
 
     private static object?[] Fitted(object?[] values, ParameterInfo[] parameters) =>

@@ -9,13 +9,13 @@ internal static class StackBuilder
     /// <param name="job">The job.</param>
     /// <param name="gears">Its gears by name.</param>
     /// <param name="axes">Its axes by name.</param>
-    /// <param name="carriers">The sandwich that carries an axis, by the axis' name; none for axes of the frame.</param>
     public static Stack Of(
-        Job job, ImmutableDictionary<string, MountedGear> gears, ImmutableDictionary<string, Axis> axes, ImmutableDictionary<string, string>? carriers = null)
+        Job job, ImmutableDictionary<string, MountedGear> gears, ImmutableDictionary<string, Axis> axes)
     {
         ImmutableArray<StackSandwich> sandwiches = [.. job.Sandwiches.Select(sandwich => Sandwich(sandwich, job.Defaults, gears, axes))];
         ImmutableArray<StackSpindle> spindles = [.. job.Axes.SelectMany(axis => axis.Spindles.Select(spindle => Spindle(spindle, axes[axis.Name])))];
-        return new Stack(sandwiches, spindles, new BodyBuilder(sandwiches, axes, carriers ?? ImmutableDictionary<string, string>.Empty).Of(job, spindles));
+        ImmutableDictionary<string, string> carriers = job.Axes.Where(axis => axis.CarriedBy is not null).ToImmutableDictionary(axis => axis.Name, axis => axis.CarriedBy!);
+        return new Stack(sandwiches, spindles, new BodyBuilder(sandwiches, axes, carriers).Of(job, spindles));
     }
 
     private static StackSandwich Sandwich(

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using GearBlanks.Findings;
 using GearBlanks.Teeth;
 
 namespace GearBlanks.Trains.Closing;

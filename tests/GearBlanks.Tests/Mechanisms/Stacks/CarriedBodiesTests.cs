@@ -70,7 +70,7 @@ public sealed class CarriedBodiesTests
     private static ImmutableArray<Body> Built(int radius, params JobColumn[] columns)
     {
         Job job = new(
-            At(0), "arm", Defaults, [Axis("sun", 0), Axis("right", 20), Axis("left", -20)],
+            At(0), "arm", Defaults, [Axis("sun", 0), Axis("right", 20) with { CarriedBy = "arm" }, Axis("left", -20) with { CarriedBy = "arm" }],
             [
                 Sandwich("arm", "sun", new JobWasher(At(2), 2)) with { Height = 0 },
                 Sandwich("carried", "right", Disc(radius)) with { Height = 2 },
@@ -81,8 +81,7 @@ public sealed class CarriedBodiesTests
             Frame = new JobFrame([.. columns], [], [new JobArm(At(8), "bar", "sun", "right", 6, 2, 2, 0, 0, "arm")]),
         };
         ImmutableDictionary<string, Axis> axes = job.Axes.ToImmutableDictionary(axis => axis.Name, axis => new Axis(axis.Name, axis.Position!.Value));
-        var carriers = ImmutableDictionary.CreateRange([KeyValuePair.Create("right", "arm"), KeyValuePair.Create("left", "arm")]);
-        return [.. StackBuilder.Of(job, ImmutableDictionary<string, MountedGear>.Empty, axes, carriers).Bodies
+        return [.. StackBuilder.Of(job, ImmutableDictionary<string, MountedGear>.Empty, axes).Bodies
             .Select(body => body.Kind == BodyKind.Washer ? body with { Name = body.Sandwich! } : body)];
 
         static JobWasher Disc(int radius) => new(At(2), 2) { Stack = new JobLayerFit { Diameter = 2 * radius } };
