@@ -70,6 +70,7 @@ public static class App
             NewCommand.Make(console),
             CheckCommand.Make(console),
             ShiftCommand.Make(console),
+            ExplainCommand.Make(console),
             CutCommand.Make(console),
             GearCommand.Make(console),
             MeshCommand.Make(console),

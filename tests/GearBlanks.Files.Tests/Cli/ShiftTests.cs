@@ -67,7 +67,7 @@ public sealed class ShiftTests : IDisposable
         string file = Write(Job);
         Assert.Equal(0, Run("shift", file).Exit);
         Assert.Equal(Job, File.ReadAllText(file));
-        string far = Job.Replace("[30.3, 0]", "[33, 0]", StringComparison.Ordinal);
+        string far = Job.Replace("[30.3, 0]", "[31.6, 0]", StringComparison.Ordinal);
         File.WriteAllText(file, far);
         (int exit, string output, _) = Run("shift", file, "--write");
         Assert.Equal(1, exit);
