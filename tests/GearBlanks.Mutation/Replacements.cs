@@ -9,8 +9,17 @@ internal sealed class Replacements(SemanticModel model)
 {
     private static readonly Dictionary<string, string> Functions = new()
     {
-        ["Sin"] = "Cos", ["Cos"] = "Sin", ["Tan"] = "Atan", ["Min"] = "Max", ["Max"] = "Min", ["Floor"] = "Ceiling", ["Ceiling"] = "Floor",
-        ["Any"] = "All", ["All"] = "Any", ["First"] = "Last", ["Last"] = "First",
+        ["Sin"] = "Cos",
+        ["Cos"] = "Sin",
+        ["Tan"] = "Atan",
+        ["Min"] = "Max",
+        ["Max"] = "Min",
+        ["Floor"] = "Ceiling",
+        ["Ceiling"] = "Floor",
+        ["Any"] = "All",
+        ["All"] = "Any",
+        ["First"] = "Last",
+        ["Last"] = "First",
     };
 
     private static readonly string[] Dropped = ["Abs", "Sqrt", "Acos", "Asin", "Atan"];
