@@ -14,7 +14,7 @@ public class BadInputTests
     public static TheoryData<string, string[]> CommandLines => new()
     {
         // Verbs and options
-        { "chek ~/pair.toml", ["command line: chek: There is no such verb", "Allowed: new, check, cut, gear, mesh", "Nearest: check"] },
+        { "chek ~/pair.toml", ["command line: chek: There is no such verb", "Allowed: new, check, shift, explain, cut, gear, mesh", "Nearest: check"] },
         { "meshes", ["meshes: There is no such verb", "Nearest: mesh"] },
         { "CHECK ~/pair.toml", ["CHECK: There is no such verb", "Nearest: check"] },
         { "--chek", ["--chek: There is no such option of gearblanks"] },
