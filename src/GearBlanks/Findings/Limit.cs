@@ -8,8 +8,8 @@ namespace GearBlanks.Findings;
 /// <param name="Source">Where the bounds come from.</param>
 public sealed record Limit(double? FailsBelow, double? TightBelow, double? TightAbove, double? FailsAbove, string Source)
 {
-    // A figure that equals its bound but for rounding is not beyond it; far below anything that can be made or measured.
-    private const double Rounding = 1e-9;
+    /// <summary>A figure that equals its bound but for this much is not beyond it; far below anything that can be made or measured.</summary>
+    internal const double Rounding = 1e-9;
 
     /// <summary>The same bounds in another unit: each multiplied by a factor.</summary>
     public Limit Times(double factor) =>

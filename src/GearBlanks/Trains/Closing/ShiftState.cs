@@ -75,7 +75,7 @@ internal sealed record ShiftState(ImmutableArray<ToothData> Data, double Discomf
         }
     }
 
-    private static double Beyond(double? bound, double value, int sense) => bound is { } b ? sense * (b - value) : double.NegativeInfinity;
+    private static double Beyond(double? bound, double value, int sense) => bound is { } b ? (sense * (b - value)) - Limit.Rounding : double.NegativeInfinity;
 
     private static Toothing? Made(ToothData data, string name, List<(string Words, double Discomfort, double Excess)> figures)
     {
