@@ -82,7 +82,7 @@ public static class Closer
         (double Objective, double T) best = (double.PositiveInfinity, 0);
         for (int i = 0; i < ts.Length; i++)
         {
-            if (!IsIn(states[i]) || Better(i - 1) || Better(i + 1))
+            if (!IsIn(states[i]) || IsBetter(i - 1, i) || IsBetter(i + 1, i))
             {
                 continue;
             }
@@ -98,7 +98,7 @@ public static class Closer
 
         return best.T;
 
-        bool Better(int j) => j >= 0 && j < ts.Length && IsIn(states[j]) && states[j].Objective < states[Math.Clamp(j, 0, ts.Length - 1)].Objective;
+        bool IsBetter(int j, int i) => j >= 0 && j < ts.Length && IsIn(states[j]) && states[j].Objective < states[i].Objective;
 
         double Edge(double outside, double inside)
         {

@@ -76,7 +76,7 @@ public sealed class CloserTests
                     Interlocked.Increment(ref followed);
                 }
             },
-            iter: 5);
+            iter: 20);
         Assert.True(followed > 3, $"{followed}");
     }
 
