@@ -13,8 +13,8 @@ internal sealed class ArmChecks
     private ArmChecks(Entries file, ProblemList problems)
     {
         _problems = problems;
-        _axes = ByName(file.Tables("axes"));
-        _sandwiches = ByName(file.Tables("sandwiches"));
+        _axes = Chains.ByName(file.Tables("axes"));
+        _sandwiches = Chains.ByName(file.Tables("sandwiches"));
     }
 
     public static void Check(Entries file, NamedItems sandwiches, ProblemList problems) =>
@@ -61,37 +61,15 @@ internal sealed class ArmChecks
     // True where there is one.
     private bool CheckCircles(List<Entries> axes)
     {
-        var isCircle = false;
-        var done = new HashSet<Entries>();
-        foreach (var start in axes)
-        {
-            var chain = new List<Entries>();
-            var onChain = new HashSet<Entries>();
-            Entries? axis = start;
-            while (axis is not null && !done.Contains(axis) && onChain.Add(axis))
-            {
-                chain.Add(axis);
-                axis = AxisOf(Arm(axis));
-            }
-
-            if (axis is not null && onChain.Contains(axis))
-            {
-                Tell(chain[chain.IndexOf(axis)..]);
-                isCircle = true;
-            }
-
-            done.UnionWith(chain);
-        }
-
-        return isCircle;
+        var circles = Chains.Circles(axes, axis => AxisOf(Arm(axis))).ToList();
+        circles.ForEach(Tell);
+        return circles.Count > 0;
     }
 
-    // Told once, at the axis that stands first in the file.
-    private void Tell(List<Entries> circle)
+    private void Tell(IReadOnlyList<Entries> circle)
     {
-        var first = circle.MinBy(axis => (axis.Place.Line, axis.Place.Column))!;
-        var at = circle.IndexOf(first);
-        var way = circle[at..].Concat(circle[..at]).Select(axis => $"\"{axis.Text("name")}\" by \"{axis.Text("carried-by")}\"");
+        var first = circle[0];
+        var way = circle.Select(axis => $"\"{axis.Text("name")}\" by \"{axis.Text("carried-by")}\"");
         first.Refuse(
             _problems, "carried-by",
             circle.Count == 1
@@ -103,17 +81,6 @@ internal sealed class ArmChecks
     private Entries? Arm(Entries? axis) => axis?.Text("carried-by") is { } name ? _sandwiches.GetValueOrDefault(name) : null;
 
     private Entries? AxisOf(Entries? sandwich) => sandwich?.Text("axis") is { } name ? _axes.GetValueOrDefault(name) : null;
-
-    private static Dictionary<string, Entries> ByName(IEnumerable<Entries> items)
-    {
-        var byName = new Dictionary<string, Entries>(StringComparer.Ordinal);
-        foreach (var item in items)
-        {
-            byName.TryAdd(item.Text("name") ?? "", item);
-        }
-
-        return byName;
-    }
 
     private static bool IsRack(Entries? sandwich) => sandwich?.Tables("layers").Any(SlidingChecks.IsRack) == true;
 }

@@ -46,41 +46,13 @@ internal static class AxisChecks
 
     private static void CheckCycles(IReadOnlyList<Entries> axes, ProblemList problems)
     {
-        var byName = new Dictionary<string, Entries>(StringComparer.Ordinal);
-        foreach (var axis in axes)
+        var byName = Chains.ByName(axes);
+        foreach (var circle in Chains.Circles(axes, axis => byName.GetValueOrDefault(axis.Text("from") ?? "")))
         {
-            byName.TryAdd(axis.Text("name") ?? "", axis);
+            var names = circle.Append(circle[0]).Select(a => $"\"{a.Text("name")}\"");
+            circle[0].Refuse(
+                problems, "from", $"These axes are placed from one another in a circle: {ProblemList.Shown(string.Join(" from ", names))}",
+                "a position for one of them at least");
         }
-
-        var done = new HashSet<Entries>();
-        foreach (var start in axes)
-        {
-            var chain = new List<Entries>();
-            var onChain = new HashSet<Entries>();
-            Entries? axis = start;
-            while (axis is not null && !done.Contains(axis) && onChain.Add(axis))
-            {
-                chain.Add(axis);
-                axis = byName.GetValueOrDefault(axis.Text("from") ?? "");
-            }
-
-            if (axis is not null && onChain.Contains(axis))
-            {
-                Tell(chain[chain.IndexOf(axis)..], problems);
-            }
-
-            done.UnionWith(chain);
-        }
-    }
-
-    // Told once, at the axis that stands first in the file.
-    private static void Tell(List<Entries> cycle, ProblemList problems)
-    {
-        var first = cycle.MinBy(a => (a.Place.Line, a.Place.Column))!;
-        var at = cycle.IndexOf(first);
-        var names = cycle[at..].Concat(cycle[..at]).Append(first).Select(a => $"\"{a.Text("name")}\"");
-        first.Refuse(
-            problems, "from", $"These axes are placed from one another in a circle: {ProblemList.Shown(string.Join(" from ", names))}",
-            "a position for one of them at least");
     }
 }

@@ -14,9 +14,10 @@ public static class MechanismCheck
     public static MechanismReport Of(Mechanism mechanism)
     {
         TrainReport train = TrainCheck.Of(mechanism);
+        MeshedPhases? phases = train.IsLocked ? null : MeshedPhases.Of(mechanism);
         IEnumerable<Finding> findings = mechanism.Gears.SelectMany(gear => OnGear(gear, mechanism.Limits).Concat(LeastFeatureCheck.Of(gear, mechanism.Machine)))
             .Concat(mechanism.Meshes.SelectMany(mesh => OnMesh(mesh, mechanism.Limits).Concat(FaceOverlapCheck.Of(mesh, mechanism))))
-            .Concat(train.IsLocked ? [] : PhaseCheck.Of(mechanism))
+            .Concat(phases is null ? [] : PhaseCheck.Of(mechanism, phases))
             .Concat(SandwichCheck.Of(mechanism))
             .Concat(SharedAxesCheck.Of(mechanism))
             .Concat(StackCheck.Of(mechanism))
@@ -25,7 +26,7 @@ public static class MechanismCheck
         return new MechanismReport(
             mechanism, [.. findings.Concat(underConditions).OrderByDescending(finding => finding.Level)], train.Speeds, train.Hands)
         {
-            Stack = StackCheck.Report(mechanism, train.IsLocked),
+            Stack = StackCheck.Report(mechanism, phases),
             Conditions = conditions,
         };
     }

@@ -8,11 +8,8 @@ internal static class PhaseCheck
 {
     private const double DegreesInARadian = 180 / Math.PI;
 
-    public static IEnumerable<Finding> Of(Mechanism mechanism)
-    {
-        MeshedPhases phases = MeshedPhases.Of(mechanism);
-        return phases.OutOfPhase.SelectMany(gap => ArmPhases.Held(gap, phases.Centred, mechanism)).Select(gap => OnGap(gap, mechanism));
-    }
+    public static IEnumerable<Finding> Of(Mechanism mechanism, MeshedPhases phases) =>
+        phases.OutOfPhase.SelectMany(gap => ArmPhases.Held(gap, phases.Centred, mechanism)).Select(gap => OnGap(gap, mechanism));
 
     private static Finding OnGap(PhaseGap gap, Mechanism mechanism) => Check.Of(
         "out-of-phase", Places.Mesh(gap.Mesh.Name), Math.Abs(gap.Offset), Bounds(gap), "mm",

@@ -13,22 +13,14 @@ internal static class Approach
     /// <param name="firstDrives">True where the first one drives the second.</param>
     public static double Share(GearPair pair, bool firstDrives)
     {
-        (double start, double end) = pair.PathOfContact;
-        if (end <= start)
+        if (pair.ContactEnds is not var (root, tip) || tip.FromPitchPoint <= root.FromPitchPoint)
         {
             return 0;
         }
 
-        (Gear measured, bool isFirst) = Measured(pair);
-        double pitchPoint = Math.Clamp(measured.BaseRadius * Math.Tan(pair.WorkingPressureAngle), start, end);
-        return (firstDrives == isFirst ? pitchPoint - start : end - pitchPoint) / (end - start);
+        // Contact runs from the root to the tip of an external gear that drives: of a pair's second one where the first is a ring or a rack.
+        (double start, double end) = (root.FromPitchPoint, tip.FromPitchPoint);
+        double pitchPoint = Math.Clamp(0, start, end);
+        return (firstDrives == pair.First is ExternalGear ? pitchPoint - start : end - pitchPoint) / (end - start);
     }
-
-    // From whose base circle the path is measured: contact runs from its root to its tip where it drives.
-    private static (Gear Gear, bool IsFirst) Measured(GearPair pair) => pair switch
-    {
-        RingPair ring => (ring.Pinion, ReferenceEquals(ring.Pinion, ring.First)),
-        RackPair rack => (rack.Gear, ReferenceEquals(rack.Gear, rack.First)),
-        _ => ((Gear)pair.First, true),
-    };
 }

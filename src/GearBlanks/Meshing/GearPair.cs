@@ -98,9 +98,6 @@ public abstract record GearPair
 
     internal PairLayout Layout { get; }
 
-    /// <summary>Where contact begins and ends on the line of action, mm, from where it touches the first gear's base circle (the pinion's in a ring, the gear's over a rack).</summary>
-    internal (double Start, double End) PathOfContact => Contact;
-
     /// <summary>Where contact begins and ends on the line of action, mm.</summary>
     private protected abstract (double Start, double End) Contact { get; }
 

@@ -122,7 +122,7 @@ internal sealed class LeastRemedy
         double m = teeth.Module;
         double At(int steps) => TipChange.Shortened(teeth, steps * TipStep);
         return new Lever(
-            steps => WithOne(TipChange.DataWith(teeth, At(steps)), isFirst), (int)(MostTip * m / TipStep), TipStep / m,
+            steps => WithOne(teeth.Data.WithTip(At(steps)), isFirst), (int)(MostTip * m / TipStep), TipStep / m,
             steps => $"{TipChange.Verb(teeth, isInSentence: true)} of {name} to {Words.Mm(At(steps))}");
     }
 

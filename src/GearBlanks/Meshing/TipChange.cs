@@ -25,7 +25,7 @@ internal static class TipChange
     {
         (double tip, double form) = Ends(one);
         double At(double shorter) => tip + (shorter * (form - tip));
-        double Room(double shorter) => room(WithTip(one, At(shorter)));
+        double Room(double shorter) => room(Toothing.Of(one.Data.WithTip(At(shorter))));
         const double shortest = 1 - KeptFlank;
         return Room(shortest) > 0 && Brent.TryFindRoot(Room, 0, shortest, 1e-7, 100, out double least)
             ? $"{Verb(one, isInSentence: false)} of {name} to {Words.Mm(OnGrid(one, At(least)))}"
@@ -51,21 +51,11 @@ internal static class TipChange
         return OnGrid(one, one is RingGear ? tip + by : tip - by);
     }
 
-    /// <summary>The numbers with another tip diameter, of a rack tip height, mm.</summary>
-    public static ToothData DataWith(Toothing one, double tip) => one.Data switch
-    {
-        RackBarData rack => rack with { TipHeight = tip },
-        GearData gear => gear with { TipDiameter = tip },
-        _ => throw new InvalidOperationException("Teeth of an unknown kind."),
-    };
-
     private static (double Tip, double Form) Ends(Toothing one) => one switch
     {
         RackBar rack => (rack.TipHeight, rack.FormHeight),
         _ => (2 * ((Gear)one).TipRadius, 2 * ((Gear)one).FormRadius),
     };
-
-    private static Toothing WithTip(Toothing one, double tip) => Toothing.Of(DataWith(one, tip));
 
     // On the grid of hundredths, rounded to the safe side, so that typing it in is enough.
     private static double OnGrid(Toothing one, double tip) =>

@@ -16,4 +16,6 @@ public record GearData(
 
     /// <summary>Radius of the base circle, mm.</summary>
     internal double BaseRadius => ReferenceDiameter / 2 * Math.Cos(Rack.PressureAngle);
+
+    internal override ToothData WithTip(double tip) => this with { TipDiameter = tip };
 }

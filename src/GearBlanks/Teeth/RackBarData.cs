@@ -10,4 +10,7 @@ namespace GearBlanks.Teeth;
 /// <param name="TipHeight">Height of the tips over the reference line, mm; null for (haP + x) m.</param>
 public sealed record RackBarData(
     double Module, BasicRack Rack, double Length, double BackHeight, double ProfileShift = 0, double Thinning = 0, double? TipHeight = null)
-    : ToothData(Module, Rack, ProfileShift, Thinning);
+    : ToothData(Module, Rack, ProfileShift, Thinning)
+{
+    internal override ToothData WithTip(double tip) => this with { TipHeight = tip };
+}

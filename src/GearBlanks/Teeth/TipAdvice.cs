@@ -35,17 +35,10 @@ internal sealed record TipAdvice(Toothing Teeth, double Wanted)
             RackBar bar => (bar.TipHeight, bar.FormHeight, "height"),
             _ => throw new InvalidOperationException("Teeth of an unknown kind."),
         };
-        return NearestWorking.Of(value => HasLand(With(value)), tip, form, tip, Decimals) is { } shorter
+        return NearestWorking.Of(value => HasLand(Teeth.Data.WithTip(value)), tip, form, tip, Decimals) is { } shorter
             ? FormattableString.Invariant($"{(shorter < tip ? "lower" : "raise")} the tip {what} to {shorter:0.######} mm")
             : null;
     }
-
-    private ToothData With(double tip) => Teeth.Data switch
-    {
-        RackBarData bar => bar with { TipHeight = tip },
-        GearData gear => gear with { TipDiameter = tip },
-        _ => throw new InvalidOperationException("Teeth of an unknown kind."),
-    };
 
     private bool HasLand(ToothData data)
     {

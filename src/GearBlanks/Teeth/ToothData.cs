@@ -18,6 +18,9 @@ public abstract record ToothData(double Module, BasicRack Rack, double ProfileSh
     /// <summary>Tooth thickness on the reference circle (line, of a rack), thinned, mm (arc): m (pi/2 + 2 xE tan alpha).</summary>
     public double ToothThickness => Module * ((Math.PI / 2) + (2 * GeneratingShift * Math.Tan(Rack.PressureAngle)));
 
+    /// <summary>The same numbers with another tip diameter, of a rack tip height, mm.</summary>
+    internal abstract ToothData WithTip(double tip);
+
     /// <summary>Dedendum of the rack, mm: hfP m and its allowance.</summary>
     internal double RackDedendum => (Rack.Dedendum * Module) + Rack.DedendumAllowance;
 }

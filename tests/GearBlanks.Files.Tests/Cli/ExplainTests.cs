@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using GearBlanks.Cli;
 using GearBlanks.Files.Tests.Jobs;
 using GearBlanks.Findings;
 
@@ -24,11 +23,11 @@ public sealed partial class ExplainTests
     {
         foreach (Explanation one in Explanations.All.Values)
         {
-            (int exit, string output, _) = Run("explain", one.Name);
+            (int exit, string output, _) = Ran.Of("explain", one.Name);
             Assert.Equal(0, exit);
             Assert.All((string[])[one.Name, one.Meaning, one.Formula, one.Source, .. one.Remedies], words => Assert.Contains(words, output, StringComparison.Ordinal));
             Assert.NotEmpty(one.Remedies);
-            (exit, output, _) = Run("explain", one.Name, "--json");
+            (exit, output, _) = Ran.Of("explain", one.Name, "--json");
             Assert.Equal(0, exit);
             using var json = System.Text.Json.JsonDocument.Parse(output);
             Assert.Equal(one.Meaning, json.RootElement.GetProperty("meaning").GetString());
@@ -38,16 +37,9 @@ public sealed partial class ExplainTests
     [Fact]
     public void Another_name_is_told_with_the_nearest()
     {
-        (int exit, _, string error) = Run("explain", "filet-clearance");
+        (int exit, _, string error) = Ran.Of("explain", "filet-clearance");
         Assert.Equal(2, exit);
         Assert.Contains("fillet-clearance", error, StringComparison.Ordinal);
-    }
-
-    private static (int Exit, string Output, string Error) Run(params string[] words)
-    {
-        using var output = new StringWriter();
-        using var error = new StringWriter();
-        return (App.Run(words, output, error), output.ToString(), error.ToString());
     }
 
     [GeneratedRegex("(?:Check\\.Of|Check\\.Worded|new Finding|new|new PairFigure)\\(\\s*\"([a-z]+(?:-[a-z]+)+)\",\\s*(?:place|Places|[0-9]|side|body|one|pair|mesh|gear)")]

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using GearBlanks.Cli;
 using GearBlanks.Files.Tests.Jobs;
 
 namespace GearBlanks.Files.Tests.Cli;
@@ -41,7 +40,7 @@ public sealed class ShiftTests : IDisposable
     {
         string text = mark + Job.ReplaceLineEndings(newline);
         string file = Write(text);
-        (int exit, string output, _) = Run("shift", file, "--write", "--json");
+        (int exit, string output, _) = Ran.Of("shift", file, "--write", "--json");
         Assert.Equal(0, exit);
         using JsonDocument json = JsonDocument.Parse(output);
         JsonElement mesh = json.RootElement.GetProperty("meshes")[0];
@@ -56,8 +55,8 @@ public sealed class ShiftTests : IDisposable
         Assert.Equal(text[0] == '\uFEFF', File.ReadAllBytes(file)[0] == 0xEF);
 
         // The check then finds the backlash that was wanted, and the second time nothing is left to change.
-        Assert.Equal(0, Run("check", file).Exit);
-        Assert.Equal(0, Run("shift", file, "--write").Exit);
+        Assert.Equal(0, Ran.Of("check", file).Exit);
+        Assert.Equal(0, Ran.Of("shift", file, "--write").Exit);
         Assert.Equal(after, File.ReadAllText(file, new System.Text.UTF8Encoding(false)));
     }
 
@@ -65,11 +64,11 @@ public sealed class ShiftTests : IDisposable
     public void Nothing_is_written_without_being_asked_for_or_without_an_answer()
     {
         string file = Write(Job);
-        Assert.Equal(0, Run("shift", file).Exit);
+        Assert.Equal(0, Ran.Of("shift", file).Exit);
         Assert.Equal(Job, File.ReadAllText(file));
         string far = Job.Replace("[30.3, 0]", "[31.6, 0]", StringComparison.Ordinal);
         File.WriteAllText(file, far);
-        (int exit, string output, _) = Run("shift", file, "--write");
+        (int exit, string output, _) = Ran.Of("shift", file, "--write");
         Assert.Equal(1, exit);
         Assert.Equal(far, File.ReadAllText(file));
         Assert.Contains("In the way: ", output, StringComparison.Ordinal);
@@ -81,9 +80,9 @@ public sealed class ShiftTests : IDisposable
     public void Held_gears_stay()
     {
         string file = Write(Job);
-        Assert.Equal(0, Run("shift", file, "--hold", "two", "--write").Exit);
+        Assert.Equal(0, Ran.Of("shift", file, "--hold", "two", "--write").Exit);
         Assert.Contains("profile-shift = 0.5 }", File.ReadAllText(file), StringComparison.Ordinal);
-        (int exit, _, string error) = Run("shift", file, "--hold", "tow");
+        (int exit, _, string error) = Ran.Of("shift", file, "--hold", "tow");
         Assert.Equal(2, exit);
         Assert.Contains("--hold", error, StringComparison.Ordinal);
         Assert.Contains("two", error, StringComparison.Ordinal);
@@ -96,7 +95,7 @@ public sealed class ShiftTests : IDisposable
     public void Bad_options_are_told(string option, string? value, string told)
     {
         string[] words = value is null ? ["shift", Write(Job), option] : ["shift", Write(Job), option, value];
-        (int exit, _, string error) = Run(words);
+        (int exit, _, string error) = Ran.Of(words);
         Assert.Equal(2, exit);
         Assert.Contains(told, error, StringComparison.Ordinal);
     }
@@ -105,7 +104,7 @@ public sealed class ShiftTests : IDisposable
     public void Gears_that_do_not_mesh_are_told_at_their_mesh()
     {
         string file = Write(Job.Replace("gear = \"two\", ", "gear = \"two\", module = 2, ", StringComparison.Ordinal));
-        (int exit, _, string error) = Run("shift", file);
+        (int exit, _, string error) = Ran.Of("shift", file);
         Assert.Equal(2, exit);
         Assert.Contains("do not mesh", error, StringComparison.Ordinal);
         Assert.Contains("job.toml:5", error, StringComparison.Ordinal);
@@ -116,7 +115,7 @@ public sealed class ShiftTests : IDisposable
     {
         foreach (string job in Directory.EnumerateFiles(Path.Combine(Repository.Root, "profiles", "jobs"), "*.toml"))
         {
-            (int exit, string output, string error) = Run("shift", job);
+            (int exit, string output, string error) = Ran.Of("shift", job);
             Assert.True(exit == 0, $"{job}: {output}{error}");
         }
     }
@@ -126,12 +125,5 @@ public sealed class ShiftTests : IDisposable
         string file = Path.Combine(_folder, "job.toml");
         File.WriteAllText(file, text, new System.Text.UTF8Encoding(false));
         return file;
-    }
-
-    private static (int Exit, string Output, string Error) Run(params string[] words)
-    {
-        using var output = new StringWriter();
-        using var error = new StringWriter();
-        return (App.Run(words, output, error), output.ToString(), error.ToString());
     }
 }

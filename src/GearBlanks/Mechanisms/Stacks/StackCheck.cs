@@ -14,17 +14,10 @@ internal static class StackCheck
             .Concat(WobbleCheck.Of(mechanism))
             .Concat(Clocking.Findings(mechanism));
 
-    /// <summary>The report; without clocking where the train is locked and has no setting.</summary>
-    public static StackReport Report(Mechanism mechanism, bool isLocked)
-    {
-        if (isLocked)
-        {
-            return new StackReport(Heights(mechanism.Stack), [], []);
-        }
-
-        var phases = MeshedPhases.Of(mechanism);
-        return new StackReport(Heights(mechanism.Stack), Clocking.Of(mechanism, phases), ToothFacing.Of(mechanism, phases));
-    }
+    /// <summary>The report; without clocking where the train is locked and has no phases.</summary>
+    public static StackReport Report(Mechanism mechanism, MeshedPhases? phases) => phases is null
+        ? new StackReport(Heights(mechanism.Stack), [], [])
+        : new StackReport(Heights(mechanism.Stack), Clocking.Of(mechanism, phases), ToothFacing.Of(mechanism, phases));
 
     private static ImmutableArray<HeightRow> Heights(Stack stack) =>
     [

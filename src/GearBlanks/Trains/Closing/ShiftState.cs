@@ -109,7 +109,7 @@ internal sealed record ShiftState(ImmutableArray<ToothData> Data, double Discomf
         {
             if (TipFitting.Longest(before[place], before[mate], distance, clearance * before[place].Module) is { } longest)
             {
-                data[place] = TipFitting.NoLonger(data[place], before[place], longest);
+                data[place] = TipFitting.NoLonger(data[place], longest);
             }
         }
     }

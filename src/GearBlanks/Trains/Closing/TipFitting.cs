@@ -24,19 +24,22 @@ internal static class TipFitting
             (RingData, _) => Math.Ceiling(2 * (distance + root + clearance) * Grid) / Grid,
             (_, RingData) => Math.Floor(2 * (root - distance - clearance) * Grid) / Grid,
             (RackBarData, _) => Math.Floor((distance - root - clearance) * Grid) / Grid,
-            (_, RackBarData) => Math.Floor(2 * (distance - root - clearance) * Grid) / Grid,
             _ => Math.Floor(2 * (distance - root - clearance) * Grid) / Grid,
         };
     }
 
     /// <summary>The numbers with a tip that is no longer than one; a shorter one stays.</summary>
-    public static ToothData NoLonger(ToothData now, ToothData before, double longest) => (now, before) switch
+    public static ToothData NoLonger(ToothData data, double longest)
     {
-        (RingData ring, _) => longest > TipOf(ring) ? ring with { TipDiameter = longest } : ring,
-        (RackBarData bar, _) => longest < (bar.TipHeight ?? (bar.Module * (bar.Rack.Addendum + bar.ProfileShift))) ? bar with { TipHeight = longest } : bar,
-        (GearData gear, _) => longest < TipOf(gear) ? gear with { TipDiameter = longest } : gear,
-        _ => now,
-    };
+        bool isLonger = data switch
+        {
+            RingData ring => longest > TipOf(ring),
+            GearData gear => longest < TipOf(gear),
+            RackBarData bar => longest < (bar.TipHeight ?? (bar.Module * (bar.Rack.Addendum + bar.ProfileShift))),
+            _ => false,
+        };
+        return isLonger ? data.WithTip(longest) : data;
+    }
 
     private static double TipOf(GearData gear) => gear.TipDiameter
         ?? gear.ReferenceDiameter + (2 * (gear is RingData ? -1 : 1) * gear.Module * (gear.Rack.Addendum + gear.ProfileShift));
