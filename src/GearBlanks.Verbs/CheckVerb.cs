@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using GearBlanks.Files.Jobs;
+using GearBlanks.Files.Keys;
 using GearBlanks.Files.Profiles;
 using GearBlanks.Mechanisms;
 using GearBlanks.Trains;
@@ -12,11 +13,29 @@ public static class CheckVerb
     /// <summary>Runs the verb.</summary>
     /// <param name="jobFile">The job file's name.</param>
     /// <param name="at">A date at which the dial is read; null where none is asked for.</param>
-    public static Outcome<MechanismReport> Run(string jobFile, Moment? at = null)
+    /// <param name="sections">Names of the meshes, sandwiches, gears and hands that are asked for.</param>
+    public static Outcome<MechanismReport> Run(string jobFile, Moment? at = null, ImmutableArray<string> sections = default)
     {
         Outcome<JobText> text = JobReader.ReadText(jobFile);
         Outcome<MechanismReport> report = text.Value is null ? text.Problems : Run(text.Value);
-        return at is null || report.Value is null ? report : Read(report.Value, at);
+        return report.Value is null ? report
+            : Unknown(report.Value, sections) is { } unknown ? unknown
+            : at is null ? report
+            : Read(report.Value, at);
+    }
+
+    private static Outcome<MechanismReport>? Unknown(MechanismReport report, ImmutableArray<string> sections)
+    {
+        Mechanism mechanism = report.Mechanism;
+        string[] names =
+        [
+            .. mechanism.Meshes.Select(mesh => mesh.Name), .. mechanism.Sandwiches.Select(sandwich => sandwich.Name),
+            .. mechanism.Gears.Select(gear => gear.Name), .. mechanism.Hands.Select(hand => hand.Name),
+        ];
+        return sections.IsDefaultOrEmpty || sections.FirstOrDefault(name => !names.Contains(name)) is not { } unknown
+            ? null
+            : CommandLine.Problem(
+                "--section", unknown, "The job has no mesh, sandwich, gear or hand of this name", "one of " + string.Join(", ", names.Distinct()), Nearest.To(unknown, names));
     }
 
     private static Outcome<MechanismReport> Read(MechanismReport report, Moment at) => DialPositions.At(report, at) is { } dial

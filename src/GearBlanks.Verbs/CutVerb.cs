@@ -66,7 +66,7 @@ public static class CutVerb
 
         // Parts and overview do not know of one another, so they are made and drawn side by side; their order stays the job's.
         var overview = Task.Run(() => new OutputFile(OverviewFile, OverviewWriter.Write(report)));
-        Outcome<CutPart>[] made = [.. report.Mechanism.Gears.AsParallel().AsOrdered().Select(gear => Make(gear, report.Mechanism.Machine, request.Kerf))];
+        Outcome<CutPart>[] made = [.. report.Mechanism.Gears.AsParallel().AsOrdered().Select(gear => Make(gear, report, request.Kerf))];
 
         // Every gear that the beam does not fit is told at once.
         if (made.SelectMany(part => part.Problems).Distinct().ToImmutableArray() is [_, ..] unfit)
@@ -91,11 +91,12 @@ public static class CutVerb
             : written.Problems;
     }
 
-    private static Outcome<CutPart> Make(MountedGear gear, Machine machine, AskedKerf? kerf)
+    private static Outcome<CutPart> Make(MountedGear gear, MechanismReport report, AskedKerf? kerf)
     {
+        Blank blank = report.Mechanism.MarksFacingTeeth ? gear.Blank with { FacingTeeth = report.Stack.TeethToMark(gear) } : gear.Blank;
         try
         {
-            (Part part, WrittenGear written) = WrittenGear.Of(gear.Blank, gear.Material?.Name, machine, kerf);
+            (Part part, WrittenGear written) = WrittenGear.Of(blank, gear.Material?.Name, report.Mechanism.Machine, kerf);
             return new CutPart(gear, part, written);
         }
         catch (GearGeometryException e)

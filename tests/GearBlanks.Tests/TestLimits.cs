@@ -21,6 +21,7 @@ internal static class TestLimits
         ArmWidth = AtLeast(0.5, 1.5),
         ScrewRoom = AtLeast(0.1, 0.3),
         DistanceDisagreement = AtMost(0.02, 0.2),
+        ToothThicknessDisagreement = AtMost(0.02, 0.1),
         BacklashMiss = AtMost(0.04, null),
         DistanceSpread = AtMost(0.02, 0.1),
         FaceOverlap = AtLeast(0.25, 0.75),

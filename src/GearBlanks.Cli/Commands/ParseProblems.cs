@@ -59,7 +59,7 @@ internal sealed class ParseProblems
 
     private IEnumerable<Problem> ForgottenValues() =>
         from result in Results()
-        where result.Option is IReadsWords
+        where result.Option.Arity.MinimumNumberOfValues > 0
         let words = result.Tokens.Select(token => token.Value).ToArray()
         where words.Length == 0 || words.Any(OptionLike.IsLong)
         select new Problem(CommandLine.Place, result.Option.Name, null, "Its value is missing", ValuesOf(result.Option));

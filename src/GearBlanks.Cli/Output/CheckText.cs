@@ -6,7 +6,7 @@ namespace GearBlanks.Cli.Output;
 /// <summary>A mechanism's check for people: what fails and what to do first, then figures.</summary>
 internal static class CheckText
 {
-    public static void Write(Terminal console, MechanismReport report, bool withHeights)
+    public static void Write(Terminal console, MechanismReport report, bool withHeights, IEnumerable<string> sections)
     {
         FindingText.WriteSummary(console, report.Mechanism.Title, report.Findings);
         WriteMeshes(console, report);
@@ -19,6 +19,11 @@ internal static class CheckText
         if (report.Conditions is { } conditions)
         {
             ConditionsText.Write(console, conditions);
+        }
+
+        foreach (string section in sections)
+        {
+            SectionText.Write(console, report, section);
         }
 
         console.Say(NotChecked);

@@ -71,6 +71,7 @@ internal static class JobBuilder
             table.Flag("lettering"), table.Flag("mark"))
         {
             BoreShape = table.Table("bore-shape") is { } shape ? BoreShape(shape) : null,
+            MarkFacing = table.Flag("mark-facing") ?? false,
             ThicknessTolerance = table.Number("thickness-tolerance"),
         };
 
@@ -124,6 +125,9 @@ internal static class JobBuilder
         Crossings = gear.Table("crossings") is { } crossings ? Crossings(crossings) : null,
         MarkTeeth = gear.Has("mark-tooth") ? [.. gear.Items("mark-tooth").Select(tooth => (int)tooth.Value!)] : null,
         PartNumber = gear.Text("part-number"),
+        Measured = gear.Has("measured-tooth-thickness") || gear.Has("measured-span")
+            ? new JobMeasuredTeeth(gear.Place, gear.Number("measured-tooth-thickness"), gear.Number("measured-span"), gear.Count("span-teeth") ?? 0)
+            : null,
     };
 
     private static TipForm? Tip(Entries gear) => gear.Has("tip-round") || gear.Has("tip-chamfer") || gear.Has("tip-relief")

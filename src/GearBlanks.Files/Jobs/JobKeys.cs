@@ -54,6 +54,7 @@ internal static partial class JobKeys
         Thickness, Bore,
         new("bore-shape", KeyKind.Table, "What makes the bores other than round; a gear with a `bore` of its own does not take it.") { Of = DefaultBoreShape },
         Thinning, Backlash, Lettering, Mark,
+        new("mark-facing", KeyKind.Flag, "Whether a shorter mark stands at each tooth that faces a mate's gap at the setting, and at both teeth beside that gap: one mark goes between two. False where left out."),
         .. StackKeys.OfDefaults,
     ]);
 
@@ -129,6 +130,9 @@ internal static partial class JobKeys
         new Key("tip-round", KeyKind.Length, "Radius of the round between flank and tip circle; 0 where left out.").From(0, 1000),
         new Key("tip-chamfer", KeyKind.Length, "Height of the chamfer at the tips, along the radius; 0 where left out. Not together with `tip-round`.").From(0, 1000),
         new("tip-relief", KeyKind.Table, "What is taken off the flanks towards the tips.") { Of = TipRelief },
+        new Key("measured-tooth-thickness", KeyKind.Length, "Tooth thickness as measured, as an arc on the reference circle; the meshes are checked with it, without `thickness-tolerance`; the drawing stays.").Above(0, 500),
+        new Key("measured-span", KeyKind.Length, "Base tangent length as measured over `span-teeth` teeth of an external gear, in place of `measured-tooth-thickness`.").Above(0, Far),
+        new Key("span-teeth", KeyKind.Count, "Over how many teeth `measured-span` was measured.").From(1, MostTeeth - 1),
         new("conditions", KeyKind.Table, "Its own conditions.") { Of = GearConditions },
         new("ring", KeyKind.Flag, "Whether it is a ring gear, whose teeth point inward; false where left out."),
         new Key("rim-diameter", KeyKind.Length, "Outer diameter of a ring's rim; every ring needs it.").Above(0, Far),
@@ -154,7 +158,7 @@ internal static partial class JobKeys
     [
         Pair("gears", KeyKind.Name, "Names of the two gears.").Required(),
         new("name", KeyKind.Name, "Name of the mesh; the two gears' names where left out."),
-        new Key("measured-distance", KeyKind.Length, "Centre distance as measured; it overrides the axes' positions.").Above(0, Far),
+        new Key("measured-distance", KeyKind.Length, "Centre distance as measured; it overrides the axes' positions, and has no tolerance but the mesh's own.").Above(0, Far),
         Backlash, DistanceTolerance,
         Pair("split", KeyKind.Number, "Shares of the two gears in the thinning that makes the backlash; together 1.").From(0, 1),
     ]);

@@ -16,6 +16,7 @@ internal static class ToothingChecks
     public static void Check(Entries layer, ProblemList problems)
     {
         CheckTip(layer, problems);
+        CheckMeasured(layer, problems);
         if (layer.Has("rack-length"))
         {
             CheckRack(layer, problems);
@@ -35,6 +36,26 @@ internal static class ToothingChecks
         }
 
         CheckRing(layer, problems);
+    }
+
+    private static void CheckMeasured(Entries layer, ProblemList problems)
+    {
+        const string Ways = "measured-span together with span-teeth, or measured-tooth-thickness";
+        if (layer.Has("measured-span") && layer.Has("measured-tooth-thickness"))
+        {
+            layer.Refuse(problems, "measured-span", "The teeth's measure is given already", Ways);
+        }
+
+        if (layer.Has("measured-span") != layer.Has("span-teeth"))
+        {
+            layer.Refuse(
+                problems, layer.Has("span-teeth") ? "span-teeth" : "measured-span", "A base tangent length needs the number of teeth that it goes over, and the other way round", Ways);
+        }
+
+        if (layer.Has("measured-span") && (layer.Flag("ring") == true || layer.Has("rack-length")))
+        {
+            layer.Refuse(problems, "measured-span", "A base tangent is measured over the teeth of an external gear only", "measured-tooth-thickness");
+        }
     }
 
     private static void CheckTip(Entries layer, ProblemList problems)

@@ -71,11 +71,14 @@ internal static class ProfileBuilder
             DistanceSpread = Limit(file, "distance-spread"),
             FaceOverlap = Limit(file, "face-overlap"),
             HandError = Limit(file, "hand-error"),
-            LostMotion = file.Table("lost-motion") is null ? new Limit(null, null, null, null, "no limit is given") : Limit(file, "lost-motion"),
+            LostMotion = OptionalLimit(file, "lost-motion"),
+            ToothThicknessDisagreement = OptionalLimit(file, "tooth-thickness-disagreement"),
             Stack = StackLimitKeys.Build(file),
             Conditions = ConditionLimitsBuilder.Of(file),
         };
     }
+
+    private static Limit OptionalLimit(Entries file, string key) => file.Has(key) ? Limit(file, key) : Findings.Limits.None;
 
     internal static Limit Limit(Entries file, string key)
     {

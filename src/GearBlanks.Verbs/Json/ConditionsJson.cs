@@ -46,18 +46,17 @@ internal static class ConditionsJson
         json.WriteObjects("contributions", mesh.Contributions, WriteContribution);
     }
 
+    // Where no such pair exists only the distance is told.
     private static void WriteDistance(Utf8JsonWriter json, string name, MeshAtDistance at)
     {
         json.WriteStartObject(name);
-        json.WriteNumber("centreDistance", at.Distance);
-        json.WriteOptional("contactRatio", at.ContactRatio);
-        if (at is { FirstTipClearance: { } first, SecondTipClearance: { } second })
+        if (at.Pair is { } pair)
         {
-            json.WriteNumbers("tipClearance", first, second);
+            json.WriteFigures(pair);
         }
         else
         {
-            json.WriteNull("tipClearance");
+            json.WriteNumber("centreDistance", at.Distance);
         }
 
         json.WriteEndObject();

@@ -16,6 +16,16 @@ public static class MeshJson
 
     internal static void Write(this Utf8JsonWriter json, GearPair pair, Mesh? mesh)
     {
+        json.WriteFigures(pair);
+        json.WriteStartArray("gears");
+        WriteGear(json, pair.First, pair.FirstWorkingRadius, mesh?.First.Name);
+        WriteGear(json, pair.Second, pair.SecondWorkingRadius, mesh?.Second.Name);
+        json.WriteEndArray();
+    }
+
+    /// <summary>What the two make of one another, without their own sizes.</summary>
+    internal static void WriteFigures(this Utf8JsonWriter json, GearPair pair)
+    {
         json.WriteDegrees("workingPressureAngle", pair.WorkingPressureAngle);
         json.WriteNumber("centreDistance", pair.CentreDistance);
         json.WriteOptional("zeroBacklashCentreDistance", GearPair.ZeroBacklashDistance(pair.First, pair.Second));
@@ -44,10 +54,13 @@ public static class MeshJson
         WriteOptionalValue(json, pair.FirstFilletClearance);
         WriteOptionalValue(json, pair.SecondFilletClearance);
         json.WriteEndArray();
-        json.WriteStartArray("gears");
-        WriteGear(json, pair.First, pair.FirstWorkingRadius, mesh?.First.Name);
-        WriteGear(json, pair.Second, pair.SecondWorkingRadius, mesh?.Second.Name);
-        json.WriteEndArray();
+        json.WriteNumbers("formMargin", pair.FirstFormMargin, pair.SecondFormMargin);
+        if (pair is RingPair inside)
+        {
+            json.WriteOptional("involuteClearance", inside.InvoluteClearance);
+            json.WriteOptional("trochoidClearance", inside.TrochoidClearance);
+            json.WriteOptional("trimmingClearance", inside.TrimmingClearance);
+        }
     }
 
     // Sliding without bound, where contact comes down to a base circle, is null.

@@ -58,6 +58,12 @@ public sealed record Blank
     public ImmutableArray<int> MarkedTeeth { get; }
 
     /// <summary>
+    /// Teeth that face a mate's gap, or stand beside the gap that a mate's tooth faces, when the mechanism is put together at its setting: counted as the
+    /// marked ones. They carry shorter strokes; one that is marked already carries no second stroke.
+    /// </summary>
+    public ImmutableArray<int> FacingTeeth { get; init; } = [];
+
+    /// <summary>
     /// True where the teeth are cut later: a gear is a plain disc of the tip diameter, a ring is bored to its tip diameter, a rack is a plain
     /// bar of the tip height.
     /// </summary>

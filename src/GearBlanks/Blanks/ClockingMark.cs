@@ -3,7 +3,7 @@ using GearBlanks.Curves;
 
 namespace GearBlanks.Blanks;
 
-/// <summary>A short stroke on a tooth's centre line, where the tooth meets the face.</summary>
+/// <summary>A short stroke on a tooth's centre line, where the tooth meets the face; half as long on a tooth that faces a mate's gap at the setting.</summary>
 /// <param name="Stroke">The stroke.</param>
 /// <param name="Room">The circle that holds it.</param>
 /// <param name="Length">Its length, mm.</param>
@@ -13,9 +13,9 @@ internal sealed record ClockingMark(ArcPath Stroke, Circle Room, double Length)
     private const double LengthInModules = 1.0;
     private const double LeastLength = 0.8;
 
-    public static ClockingMark At(Blank blank, int tooth, double clearance)
+    public static ClockingMark At(Blank blank, int tooth, double clearance, bool isFacing = false)
     {
-        double length = Math.Max(LeastLength, LengthInModules * blank.Gear.Module);
+        double length = Math.Max(LeastLength, LengthInModules * blank.Gear.Module) / (isFacing ? 2 : 1);
         (Point edge, Vector inward) = blank.Face.ToothAt(tooth);
         Point start = edge + (inward * clearance);
         return new ClockingMark(

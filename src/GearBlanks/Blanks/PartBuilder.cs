@@ -47,7 +47,19 @@ public static class PartBuilder
         ImmutableArray<Circle>.Builder rooms = ImmutableArray.CreateBuilder<Circle>();
         foreach (int tooth in blank.MarkedTeeth)
         {
-            var mark = ClockingMark.At(blank, tooth, EngravingClearance);
+            string which = blank.MarkedTeeth.Length == 1 ? "The clocking mark" : FormattableString.Invariant($"The clocking mark of tooth {tooth}");
+            Add(ClockingMark.At(blank, tooth, EngravingClearance), which);
+        }
+
+        foreach (int tooth in blank.FacingTeeth.Except(blank.MarkedTeeth))
+        {
+            Add(ClockingMark.At(blank, tooth, EngravingClearance, isFacing: true), FormattableString.Invariant($"The mark of tooth {tooth}, which faces a mate's gap or stands beside the gap of a mate's tooth,"));
+        }
+
+        return rooms.ToImmutable();
+
+        void Add(ClockingMark mark, string which)
+        {
             if (mark.IsClear(blank, EngravingClearance))
             {
                 rooms.Add(mark.Room);
@@ -55,12 +67,9 @@ public static class PartBuilder
             }
             else
             {
-                string which = blank.MarkedTeeth.Length == 1 ? "The clocking mark" : FormattableString.Invariant($"The clocking mark of tooth {tooth}");
                 remarks.Add($"{which} is left out: there is no room for it on the marked tooth's centre line.");
             }
         }
-
-        return rooms.ToImmutable();
     }
 
     private static void Letter(Blank blank, ImmutableArray<Circle> taken, List<ArcPath> engraving, List<string> remarks)

@@ -7,6 +7,7 @@ public static class Explanations
 {
     private const string Iso21771 = "ISO 21771:2007, clauses 5 and 7; from memory";
     private const string Plain = "geometry";
+    private const string RingSource = "Stock Drive Products / Sterling Instrument, Elements of Metric Gear Technology, D785/D805, 5.2; from memory";
     private const string Shop = "common practice, no source";
 
     /// <summary>All of them, by name.</summary>
@@ -45,6 +46,9 @@ public static class Explanations
             ["Move one sandwich by the height that is told.", "Use another washer or a thicker gear."]),
         new("distance-disagreement", "A measured centre distance and the drawn one, or two measured ones of the same axes, differ.", "the difference", Plain,
             ["Measure again.", "Correct the axes' positions: the check uses what was measured."]),
+        new("tooth-thickness-disagreement", "The teeth that were measured are thicker or thinner than the drawn ones: the kerf was another, or the gear is another.",
+            "s = W / cos alpha - m ((k - 1) pi + z inv alpha) where the base tangent length W over k teeth was measured", "ISO 21771:2007, clause 8; from memory",
+            ["Measure again, at several places.", "Correct the kerf of the machine profile.", "Draw what was measured: the check uses it."]),
         new("distance-spread", "Meshes on the same two axes want different distances.", "the spread of the distances at which each has its wanted backlash", Iso21771,
             ["Let `gearblanks shift` find the profile shifts.", "Change tooth counts so that the sums agree."]),
         new("out-of-phase", "A loop of meshes does not close: where all others are in mesh, teeth meet teeth here.", "the angle left over round the loop, as a share of the pitch", Plain,
@@ -53,14 +57,13 @@ public static class Explanations
 
     private static IEnumerable<Explanation> Rings()
     {
-        const string source = "Stock Drive Products / Sterling Instrument, Elements of Metric Gear Technology, D785/D805, 5.2; from memory";
         return
         [
-            new("involute-interference", "The ring's tip would have to touch an involute that the pinion no longer has.", "rb2 tan alpha_a2 - a sin alpha_w, at least 0", source,
+            new("involute-interference", "The ring's tip would have to touch an involute that the pinion no longer has.", "rb2 tan alpha_a2 - a sin alpha_w, at least 0", RingSource,
                 ["Make the ring's tip diameter greater.", "Use more teeth, or a greater shift, for the pinion."]),
-            new("trochoid-interference", "Tip corners meet where the two tip circles cross, away from the line of centres.", "eqs. (5-6) to (5-8) as an arc on the ring's tip circle", source,
+            new("trochoid-interference", "Tip corners meet where the two tip circles cross, away from the line of centres.", "eqs. (5-6) to (5-8) as an arc on the ring's tip circle", RingSource,
                 ["Shorten the tips of ring or pinion.", "Use a greater difference of tooth counts."]),
-            new("trimming-interference", "The pinion cannot be moved in along the line of centres: its tips catch on the ring's.", "eqs. (5-9) and (5-10) as a length, with the backlash added", source,
+            new("trimming-interference", "The pinion cannot be moved in along the line of centres: its tips catch on the ring's.", "eqs. (5-9) and (5-10) as a length, with the backlash added", RingSource,
                 ["Put the pinion in along the axis.", "Use a greater difference of tooth counts."]),
         ];
     }
@@ -120,12 +123,19 @@ public static class Explanations
         new("backlash-greatest", "In the worst build and weather the mesh has this much backlash.", "the exact backlash at the opposite corner", Iso21771, ["Narrow the tolerance that is named.", "Close the distance."]),
         new("binding-share", "The share of random builds in which the mesh binds.", "builds drawn inside the stated limits, seeded", Plain, ["As for backlash-least."]),
         new("rattling-share", "The share of random builds with more backlash than the limit.", "builds drawn inside the stated limits, seeded", Plain, ["As for backlash-greatest."]),
-        new("contact-ratio-least", "The contact ratio at the greatest distance of any build.", "as contact-ratio", Iso21771, ["As for contact-ratio."]),
-        new("tip-clearance-least", "The tip clearance at the least distance of any build.", "as tip-clearance", Iso21771, ["As for tip-clearance."]),
+        .. AtEnds("contact-ratio", "contact ratio", Iso21771),
+        .. AtEnds("tip-clearance", "tip clearance", Iso21771),
+        .. AtEnds("fillet-clearance", "room between a tip corner and the fillet", Plain),
+        .. AtEnds("involute-interference", "involute interference", RingSource),
+        .. AtEnds("trochoid-interference", "trochoid interference", RingSource),
+        .. AtEnds("trimming-interference", "trimming interference", RingSource),
         new("face-overlap-least", "The overlap of the faces at the end play's worst.", "as face-overlap", Plain, ["As for face-overlap."]),
         new("approach-share", "Where the larger gear drives, flanks that touch before the pitch point rub into one another.", "path of contact before the pitch point over the whole", Shop,
             ["Shift the driver up and the driven gear down.", "Shorten the driven gear's tips."]),
         new("grade-range", "The gear lies outside the sizes that ISO 1328-1 gives tolerances for.", "module, tooth count, diameter, face width against the standard's ranges", "ISO 1328-1:2013, clause 1; from memory",
             ["Give tolerances of your own.", "Set outside-standard, and read the figures as a guess."]),
     ];
+
+    private static IEnumerable<Explanation> AtEnds(string name, string what, string source) =>
+        [new($"{name}-least", $"The {what} at the least or the greatest distance of any build, whichever is worse, with the thickest or the thinnest teeth.", $"as {name}", source, [$"As for {name}.", "Narrow what moves the centres: the conditions' tolerances and plays."])];
 }

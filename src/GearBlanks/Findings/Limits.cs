@@ -3,6 +3,9 @@ namespace GearBlanks.Findings;
 /// <summary>All limits of one profile under profiles/limits. Units stand at each member; a module-sized limit is multiplied by the module where it is used.</summary>
 public sealed record Limits
 {
+    /// <summary>No bounds: of a figure that a profile says nothing of.</summary>
+    public static Limit None { get; } = new(null, null, null, null, "no limit is given");
+
     /// <summary>The profile's name.</summary>
     public required string Name { get; init; }
 
@@ -48,6 +51,9 @@ public sealed record Limits
     /// <summary>Difference between a measured centre distance and the axes' positions, in mm, without sign.</summary>
     public required Limit DistanceDisagreement { get; init; }
 
+    /// <summary>Difference between a measured tooth thickness and the drawn one, in mm, without sign; a profile that does not say sets no bounds.</summary>
+    public Limit ToothThicknessDisagreement { get; init; } = None;
+
     /// <summary>Spread of the distances at which meshes between the same two axes have their wanted backlash, in modules.</summary>
     public required Limit DistanceSpread { get; init; }
 
@@ -61,7 +67,7 @@ public sealed record Limits
     public required Limit HandError { get; init; }
 
     /// <summary>Lost motion of a hand, in degrees; a profile that does not say sets no bounds.</summary>
-    public Limit LostMotion { get; init; } = new(null, null, null, null, "no limit is given");
+    public Limit LostMotion { get; init; } = None;
 
     /// <summary>Limits of the stack.</summary>
     public StackLimits Stack { get; init; } = StackLimits.None;

@@ -69,6 +69,9 @@ public sealed record JobDefaults(
     /// <summary>What makes the bores other than round; null for round ones.</summary>
     public JobBoreShape? BoreShape { get; init; }
 
+    /// <summary>Whether teeth that face gaps at the setting are marked.</summary>
+    public bool MarkFacing { get; init; }
+
     /// <summary>Greatest deviation of a layer's thickness either way, mm; null for none.</summary>
     public double? ThicknessTolerance { get; init; }
 }
@@ -174,6 +177,9 @@ public sealed record JobGear(
 
     /// <summary>What is taken off the tips of its teeth; null for plain corners.</summary>
     public TipForm? Tip { get; init; }
+
+    /// <summary>What was measured on its teeth; null where nothing was.</summary>
+    public JobMeasuredTeeth? Measured { get; init; }
 
     /// <summary>Its own conditions; null where the job's hold.</summary>
     public JobGearConditions? Conditions { get; init; }

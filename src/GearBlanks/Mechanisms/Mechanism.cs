@@ -45,6 +45,9 @@ public sealed record Mechanism(
     /// <summary>All gears, in the order of the job.</summary>
     public IEnumerable<MountedGear> Gears => Sandwiches.SelectMany(sandwich => sandwich.Gears);
 
+    /// <summary>True where gears carry marks that tell how to put them into mesh at the setting.</summary>
+    public bool MarksFacingTeeth { get; init; }
+
     /// <summary>What stands over what.</summary>
     internal Stack Stack { get; init; } = Stack.None;
 }
@@ -82,6 +85,12 @@ public sealed record MountedGear(Blank Blank, Material? Material, string Sandwic
 
     /// <summary>Its teeth.</summary>
     public Toothing Toothing => Blank.Gear;
+
+    /// <summary>Its teeth as measured; null where they were not.</summary>
+    public Toothing? Measured { get; init; }
+
+    /// <summary>Its teeth as they mesh: measured beats drawn.</summary>
+    internal Toothing Meshing => Measured ?? Toothing;
 
     /// <summary>Where it stands as a rack; null for a gear.</summary>
     internal RackPlace? RackPlace => Toothing is RackBar ? new RackPlace(Axis.Position, Turned) : null;

@@ -15,8 +15,8 @@ public static class MechanismCheck
     {
         TrainReport train = TrainCheck.Of(mechanism);
         MeshedPhases? phases = train.IsLocked ? null : MeshedPhases.Of(mechanism);
-        IEnumerable<Finding> findings = mechanism.Gears.SelectMany(gear => OnGear(gear, mechanism.Limits).Concat(LeastFeatureCheck.Of(gear, mechanism.Machine)))
-            .Concat(mechanism.Meshes.SelectMany(mesh => OnMesh(mesh, mechanism.Limits).Concat(FaceOverlapCheck.Of(mesh, mechanism))))
+        IEnumerable<Finding> findings = SideBySide.SelectMany(mechanism.Gears, gear => OnGear(gear, mechanism.Limits).Concat(LeastFeatureCheck.Of(gear, mechanism.Machine)))
+            .Concat(SideBySide.SelectMany(mechanism.Meshes, mesh => OnMesh(mesh, mechanism.Limits).Concat(FaceOverlapCheck.Of(mesh, mechanism))))
             .Concat(phases is null ? [] : PhaseCheck.Of(mechanism, phases))
             .Concat(SandwichCheck.Of(mechanism))
             .Concat(SharedAxesCheck.Of(mechanism))
@@ -33,6 +33,7 @@ public static class MechanismCheck
 
     private static IEnumerable<Finding> OnGear(MountedGear gear, Limits limits) =>
         ToothCheck.Of(gear.Toothing, Places.Gear(gear.Name), limits)
+            .Concat(MeasuredTeeth.Check(gear, limits))
             .Concat(WallCheck.Of(gear.Blank, Places.Gear(gear.Name), limits));
 
     private static IEnumerable<Finding> OnMesh(Mesh mesh, Limits limits)

@@ -33,6 +33,6 @@ internal sealed record MeshPlan(JobMesh Job, GearPlan First, GearPlan Second, do
         MountedGear first = gears[Job.First];
         MountedGear second = gears[Job.Second];
         return new Mesh(
-            Job.Name, first, second, GearPair.At(first.Toothing, second.Toothing, Distance), DrawnDistance, Job.MeasuredDistance, WantedBacklash);
+            Job.Name, first, second, GearPair.At(first.Meshing, second.Meshing, Distance), DrawnDistance, Job.MeasuredDistance, WantedBacklash);
     }
 }

@@ -122,6 +122,7 @@ public sealed class Resolver
         {
             OtherDrives = [.. _job.OtherDrives.Select(Drive)],
             Setting = _job.Setting,
+            MarksFacingTeeth = defaults.MarkFacing,
             Stack = StackBuilder.Of(_job, gears, axes),
         };
         return _job.Conditions is { } conditions
@@ -188,7 +189,10 @@ public sealed class Resolver
             return null;
         }
 
-        return Try(plan.Place, key, () => plan.Mount(gear, cutouts));
+        MountedGear? mounted = Try(plan.Place, key, () => plan.Mount(gear, cutouts));
+        return plan.Job.Measured is { } measured && mounted is not null
+            ? Try(measured.Place, measured.Span is null ? "measured-tooth-thickness" : "measured-span", () => mounted with { Measured = MeasuredTeeth.Of(gear, measured) })
+            : mounted;
     }
 
     private bool HasWindows(GearPlan plan, Toothing gear, Cutouts cutouts) =>

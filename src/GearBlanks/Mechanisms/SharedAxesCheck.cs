@@ -33,13 +33,13 @@ internal static class SharedAxesCheck
         }
     }
 
-    private static double DistanceFor(Mesh mesh) => GearPair.DistanceFor(mesh.First.Toothing, mesh.Second.Toothing, mesh.WantedBacklash);
+    private static double DistanceFor(Mesh mesh) => GearPair.DistanceFor(mesh.Pair.First, mesh.Pair.Second, mesh.WantedBacklash);
 
     // The thickness that the shorter mesh lacks at the longer one's distance, as profile shift.
     private static string SpreadAdvice(Mesh shorter, Mesh longer, double distance)
     {
-        ToothData first = shorter.First.Toothing.Data;
-        ToothData second = shorter.Second.Toothing.Data;
+        ToothData first = shorter.Pair.First.Data;
+        ToothData second = shorter.Pair.Second.Data;
         double lacking = first.Thinning + second.Thinning - Thickness.TotalThinningFor(first, second, distance, shorter.WantedBacklash);
         double shift = lacking / (2 * first.Module * Math.Tan(first.Rack.PressureAngle));
         return $"Raise the sum of profile shifts of {shorter.Name} by {shift.ToString("0.000", CultureInfo.InvariantCulture)} to fit the distance of {longer.Name}.";

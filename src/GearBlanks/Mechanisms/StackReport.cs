@@ -10,6 +10,16 @@ public sealed record StackReport(ImmutableArray<HeightRow> Heights, ImmutableArr
 {
     /// <summary>Nothing.</summary>
     public static StackReport None { get; } = new([], [], []);
+
+    /// <summary>Teeth of a gear that face a gap or stand beside one that is faced, in the order of the meshes, each once; of a rack only those that it has.</summary>
+    public ImmutableArray<int> TeethToMark(MountedGear gear) =>
+    [
+        .. Teeth.SelectMany(facing => (int[])[
+            .. facing.ToothOf == gear.Name ? (int[])[facing.Tooth] : [],
+            .. facing.GapOf == gear.Name ? (int[])[facing.Before, facing.After] : []])
+            .Where(tooth => tooth >= 1 && tooth <= gear.Toothing.Teeth)
+            .Distinct(),
+    ];
 }
 
 /// <summary>One row of the table of heights.</summary>

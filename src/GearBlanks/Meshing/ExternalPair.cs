@@ -37,14 +37,14 @@ public sealed record ExternalPair : GearPair
     public override double? SecondFilletClearance => FilletClearance(Second, First);
 
     // From where the line of action touches the first gear's base circle.
-    private protected override (double Start, double End) Contact
+    private protected override ContactWays Ways
     {
         get
         {
             double line = CentreDistance * Math.Sin(WorkingPressureAngle);
-            return (
-                Math.Max(RollLength(First, First.FormRadius), line - RollLength(Second, Second.TipFormRadius)),
-                Math.Min(RollLength(First, First.TipFormRadius), line - RollLength(Second, Second.FormRadius)));
+            return new ContactWays(
+                RollLength(First, First.FormRadius), line - RollLength(Second, Second.TipFormRadius),
+                RollLength(First, First.TipFormRadius), line - RollLength(Second, Second.FormRadius));
         }
     }
 

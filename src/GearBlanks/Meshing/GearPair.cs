@@ -98,8 +98,23 @@ public abstract record GearPair
 
     internal PairLayout Layout { get; }
 
+    /// <summary>
+    /// By how much contact, as far as the second one's tip reaches, stays above the first one's form circle, mm along the line of action: negative where the tip would touch a
+    /// flank that is not there, beside the involute's start or inside its base circle. The tip counts from where its round, chamfer or relief starts.
+    /// </summary>
+    public double FirstFormMargin => ReferenceEquals(LineFirst, Second) ? Ways.Margins.Other : Ways.Margins.Own;
+
+    /// <summary>The same of the second one's form circle and the first one's tip, mm.</summary>
+    public double SecondFormMargin => ReferenceEquals(LineFirst, Second) ? Ways.Margins.Own : Ways.Margins.Other;
+
+    /// <summary>Whose base circle the way along the line of action is counted from.</summary>
+    private protected virtual Toothing LineFirst => First;
+
+    /// <summary>What bounds contact on the line of action.</summary>
+    private protected abstract ContactWays Ways { get; }
+
     /// <summary>Where contact begins and ends on the line of action, mm.</summary>
-    private protected abstract (double Start, double End) Contact { get; }
+    private protected (double Start, double End) Contact => Ways.Contact;
 
     /// <summary>An end of contact at a length of the line of action, mm, counted as <see cref="Contact"/> does.</summary>
     private protected abstract ContactEnd EndAt(double roll);

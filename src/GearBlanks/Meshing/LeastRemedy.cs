@@ -19,6 +19,9 @@ internal sealed class LeastRemedy
     private const double MostShift = 1;
     private const double MostTip = 1;
 
+    // Every so many secants the bracket is halved, so that a bent figure cannot hold one end fast.
+    private const int Halving = 4;
+
     private readonly GearPair _pair;
     private readonly Limits _limits;
     private readonly double _wantedBacklash;
@@ -38,37 +41,52 @@ internal sealed class LeastRemedy
     public string Sentence(PairFigure figure)
     {
         string[] remedies = [.. _levers
-            .Select(lever => (Lever: lever, Steps: LeastSteps(lever, figure)))
-            .Where(found => found.Steps is not null)
-            .OrderBy(found => found.Steps * found.Lever.Weight)
+            .Select(lever => (Lever: lever, Mended: Least(lever, figure)))
+            .Where(found => found.Mended is not null)
+            .OrderBy(found => found.Mended!.Value.Steps * found.Lever.Weight)
+            .Where(found => WorsensNothing(found.Mended!.Value.Pair, figure))
             .Take(2)
-            .Select(found => found.Lever.Words(found.Steps!.Value))];
+            .Select(found => found.Lever.Words(found.Mended!.Value.Steps))];
         return remedies.Length == 0 ? None : $"Least that mends it and worsens nothing else in this mesh: {string.Join("; or ", remedies)}.";
     }
 
-    // Doubling, then halving; what mends the figure is then held against all the others, and a little beyond where that is needed.
-    private int? LeastSteps(Lever lever, PairFigure figure)
+    // By secants, as figures are nearly straight in every lever: one that makes the figure worse at once, or leaves it, mends nothing.
+    private (int Steps, GearPair Pair)? Least(Lever lever, PairFigure figure)
     {
-        bool Mends(int steps) => lever.Pair(steps) is { } pair && Same(PairFigures.OfMesh(pair, _limits), figure) is not { Level: not Level.Ok };
-        int high = 1;
-        while (!Mends(high))
+        double bound = figure.Limit.Comfortable(figure.Value);
+        int side = Math.Sign(bound - figure.Value);
+        (int Steps, double Miss) low = (0, side * (bound - figure.Value));
+        (int Steps, double Miss, GearPair Pair)? high = null;
+        (int next, int most) = (1, lever.Most);
+        for (int tries = 1; low.Steps + 1 < (high?.Steps ?? most + 1); tries++)
         {
-            high *= 2;
-            if (high > lever.Most)
+            next = Math.Clamp(next, low.Steps + 1, high?.Steps - 1 ?? most);
+            if (lever.Pair(next) is not { } pair)
+            {
+                most = next - 1;
+                next = (low.Steps + next) / 2;
+                continue;
+            }
+
+            double miss = PairFigures.One(pair, figure.Name, figure.Side, _limits) is { } now ? side * (bound - now.Value) : double.NegativeInfinity;
+            if (high is null && miss > Limit.Rounding && miss >= low.Miss)
             {
                 return null;
             }
+
+            (int Steps, double Miss) before = low;
+            (low, high) = miss > Limit.Rounding ? ((next, miss), high) : (low, (next, miss, pair));
+            next = high is not { } mended ? low.Steps + Secant(low, before, most)
+                : tries % Halving == 0 || double.IsInfinity(mended.Miss) ? (low.Steps + mended.Steps) / 2
+                : low.Steps + Secant(low, (mended.Steps, mended.Miss), mended.Steps);
         }
 
-        int low = high / 2;
-        while (high - low > 1)
-        {
-            int middle = (low + high) / 2;
-            (low, high) = Mends(middle) ? (low, middle) : (middle, high);
-        }
-
-        return lever.Pair(high) is { } mended && WorsensNothing(mended, figure) ? high : null;
+        return high is { } least ? (least.Steps, least.Pair) : null;
     }
+
+    // Steps from one end to where the straight line through both comes to zero.
+    private static int Secant((int Steps, double Miss) from, (int Steps, double Miss) other, int most) =>
+        (int)Math.Min(most, Math.Ceiling(from.Miss * (other.Steps - from.Steps) / (from.Miss - other.Miss)));
 
     private bool WorsensNothing(GearPair pair, PairFigure mended) =>
         Figures(pair).All(after => after.Level == Level.Ok || (!after.IsOf(mended) && Same(_before, after) is { } before && after.Level <= before.Level));
@@ -98,7 +116,7 @@ internal sealed class LeastRemedy
         {
             double At(int steps) => _pair.CentreDistance + (sign * steps * DistanceStep);
             yield return new Lever(
-                steps => Made(_pair.First.Data, _pair.Second.Data, At(steps)), (int)(MostDistance * m / DistanceStep), DistanceStep / m,
+                steps => Made(() => _pair.First, () => _pair.Second, At(steps)), (int)(MostDistance * m / DistanceStep), DistanceStep / m,
                 steps => PairAdvice.Move(_pair, At(steps)));
             yield return Shifted(sign, firstName, isFirst: true);
             yield return Shifted(sign, secondName, isFirst: false);
@@ -127,14 +145,14 @@ internal sealed class LeastRemedy
     }
 
     private GearPair? WithOne(ToothData changed, bool isFirst) => isFirst
-        ? Made(changed, _pair.Second.Data, _pair.CentreDistance)
-        : Made(_pair.First.Data, changed, _pair.CentreDistance);
+        ? Made(() => Toothing.Of(changed), () => _pair.Second, _pair.CentreDistance)
+        : Made(() => _pair.First, () => Toothing.Of(changed), _pair.CentreDistance);
 
-    private static GearPair? Made(ToothData first, ToothData second, double distance)
+    private static GearPair? Made(Func<Toothing> first, Func<Toothing> second, double distance)
     {
         try
         {
-            return GearPair.At(Toothing.Of(first), Toothing.Of(second), distance);
+            return GearPair.At(first(), second(), distance);
         }
         catch (GearGeometryException)
         {

@@ -11,33 +11,31 @@ internal static class PairFigures
     private static readonly Limit TrochoidLimit = new(0, null, null, null, RingSource);
     private static readonly Limit TrimmingLimit = new(null, 0, null, null, RingSource);
 
+    private static readonly (string Name, int Side)[] Mesh =
+    [
+        ("backlash", 0), ("contact-ratio", 0), ("tip-clearance", 1), ("tip-clearance", 2), ("fillet-clearance", 1), ("fillet-clearance", 2),
+        ("involute-interference", 0), ("trochoid-interference", 0), ("trimming-interference", 0),
+    ];
+
     /// <summary>The figures of the mesh, in the order of its findings.</summary>
-    public static IEnumerable<PairFigure> OfMesh(GearPair pair, Limits limits)
+    public static IEnumerable<PairFigure> OfMesh(GearPair pair, Limits limits) =>
+        Mesh.Select(one => One(pair, one.Name, one.Side, limits)).Where(figure => figure is not null).Select(figure => figure!.Value);
+
+    /// <summary>One figure of the mesh, by its name and side; null where the pair has none.</summary>
+    public static PairFigure? One(GearPair pair, string name, int side, Limits limits)
     {
         double m = pair.First.Module;
-        Limit tip = limits.TipClearance.Times(m);
-        Limit fillet = limits.FilletClearance.Times(m);
-        yield return new PairFigure("backlash", 0, pair.CircumferentialBacklash, limits.Backlash.Times(m), "mm");
-        yield return new PairFigure("contact-ratio", 0, pair.ContactRatio, limits.ContactRatio, "");
-        yield return new PairFigure("tip-clearance", 1, pair.FirstTipClearance, tip, "mm");
-        yield return new PairFigure("tip-clearance", 2, pair.SecondTipClearance, tip, "mm");
-        if (pair.FirstFilletClearance is { } first)
+        (double? value, Limit limit) = name switch
         {
-            yield return new PairFigure("fillet-clearance", 1, first, fillet, "mm");
-        }
-
-        if (pair.SecondFilletClearance is { } second)
-        {
-            yield return new PairFigure("fillet-clearance", 2, second, fillet, "mm");
-        }
-
-        if (pair is RingPair ring)
-        {
-            foreach (PairFigure figure in OfRing(ring))
-            {
-                yield return figure;
-            }
-        }
+            "backlash" => (pair.CircumferentialBacklash, limits.Backlash.Times(m)),
+            "contact-ratio" => (pair.ContactRatio, limits.ContactRatio),
+            "tip-clearance" => (side == 1 ? pair.FirstTipClearance : pair.SecondTipClearance, limits.TipClearance.Times(m)),
+            "fillet-clearance" => (side == 1 ? pair.FirstFilletClearance : pair.SecondFilletClearance, limits.FilletClearance.Times(m)),
+            "involute-interference" => pair is RingPair ring ? (ring.InvoluteClearance, InvoluteLimit(ring)) : ((double?)null, TrochoidLimit),
+            "trochoid-interference" => ((pair as RingPair)?.TrochoidClearance, TrochoidLimit),
+            _ => ((pair as RingPair)?.TrimmingClearance, TrimmingLimit),
+        };
+        return value is { } figure ? new PairFigure(name, side, figure, limit, name == "contact-ratio" ? "" : "mm") : null;
     }
 
     /// <summary>The figures of the teeth that a change of the pair may worsen: undercut and tips.</summary>
@@ -55,20 +53,6 @@ internal static class PairFigures
         yield return new PairFigure(
             "tip-thickness", side, teeth.IsPointed ? -1 : teeth.TipThickness,
             limits.TipThickness.Times(teeth.Module) with { FailsBelow = Math.Max(0, limits.TipThickness.FailsBelow * teeth.Module ?? 0) }, "mm");
-    }
-
-    private static IEnumerable<PairFigure> OfRing(RingPair pair)
-    {
-        yield return new PairFigure("involute-interference", 0, pair.InvoluteClearance, InvoluteLimit(pair), "mm");
-        if (pair.TrochoidClearance is { } trochoid)
-        {
-            yield return new PairFigure("trochoid-interference", 0, trochoid, TrochoidLimit, "mm");
-        }
-
-        if (pair.TrimmingClearance is { } trimming)
-        {
-            yield return new PairFigure("trimming-interference", 0, trimming, TrimmingLimit, "mm");
-        }
     }
 
     // An undercut may let the tip pass where there is no involute to touch.

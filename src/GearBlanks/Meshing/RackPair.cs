@@ -45,15 +45,17 @@ public sealed record RackPair : GearPair
     public override double? SecondFilletClearance => Second is RackBar ? RackFilletClearance : GearFilletClearance;
 
     // From where the line of action touches the gear's base circle; the pitch point lies on the gear's reference circle.
-    private protected override (double Start, double End) Contact
+    private protected override Toothing LineFirst => Gear;
+
+    private protected override ContactWays Ways
     {
         get
         {
             double sine = Math.Sin(WorkingPressureAngle);
             double RollAtHeight(double height) => (Gear.ReferenceRadius * sine) - ((height - RollingHeight) / sine);
-            return (
-                Math.Max(RollLength(Gear, Gear.FormRadius), RollAtHeight(Rack.TipFormHeight)),
-                Math.Min(RollLength(Gear, Gear.TipFormRadius), RollAtHeight(Rack.FormHeight)));
+            return new ContactWays(
+                RollLength(Gear, Gear.FormRadius), RollAtHeight(Rack.TipFormHeight),
+                RollLength(Gear, Gear.TipFormRadius), RollAtHeight(Rack.FormHeight));
         }
     }
 

@@ -102,9 +102,11 @@ public sealed record RingPair : GearPair
     }
 
     // From where the line of action touches the pinion's base circle; it touches the ring's a line's length before.
-    private protected override (double Start, double End) Contact => (
-        Math.Max(RollLength(Pinion, Pinion.FormRadius), RollLength(Ring, Ring.TipFormRadius) - Line),
-        Math.Min(RollLength(Pinion, Pinion.TipFormRadius), RollLength(Ring, Ring.FormRadius) - Line));
+    private protected override ContactWays Ways => new(
+        RollLength(Pinion, Pinion.FormRadius), RollLength(Ring, Ring.TipFormRadius) - Line,
+        RollLength(Pinion, Pinion.TipFormRadius), RollLength(Ring, Ring.FormRadius) - Line);
+
+    private protected override Toothing LineFirst => Pinion;
 
     private protected override ContactEnd EndAt(double roll)
     {

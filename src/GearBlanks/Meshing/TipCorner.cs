@@ -35,40 +35,64 @@ internal static class TipCorner
     private static double Least(CornerPath path, ToothSide side, double from, double to, int samples)
     {
         double step = (to - from) / samples;
+        Span<double> rooms = stackalloc double[samples + 1];
         int best = 0;
-        double least = double.PositiveInfinity;
         for (int i = 0; i <= samples; i++)
         {
-            double room = side.Room(path.At(from + (i * step)));
-            (best, least) = room < least ? (i, room) : (best, least);
+            rooms[i] = side.Room(path.At(from + (i * step)));
+            best = rooms[i] < rooms[best] ? i : best;
         }
 
-        return Math.Min(least, Dip(path, side, from + (Math.Max(0, best - 1) * step), from + (Math.Min(samples, best + 1) * step), Accuracy * (to - from)));
+        (int left, int right) = (Math.Max(0, best - 1), Math.Min(samples, best + 1));
+        Sample At(int i, ReadOnlySpan<double> known) => new(from + (i * step), known[i]);
+        return Dip(path, side, At(left, rooms), At(best, rooms), At(right, rooms), Accuracy * (to - from));
     }
 
-    // Golden section search.
-    private static double Dip(CornerPath path, ToothSide side, double low, double high, double accuracy)
+    // Brent's minimisation: the vertex of the parabola through the three best points where it leads on, else the golden section of the wider side.
+    private static double Dip(CornerPath path, ToothSide side, Sample left, Sample best, Sample right, double accuracy)
     {
-        double left = high - (Golden * (high - low));
-        double right = low + (Golden * (high - low));
-        double atLeft = side.Room(path.At(left));
-        double atRight = side.Room(path.At(right));
-        while (high - low > accuracy)
+        (double low, double high) = (left.At, right.At);
+        (Sample second, Sample third) = left.Room < right.Room ? (left, right) : (right, left);
+        (double step, double before) = (high - low, high - low);
+        while (Math.Abs(best.At - ((low + high) / 2)) + ((high - low) / 2) > 2 * accuracy)
         {
-            if (atLeft < atRight)
+            double vertex = Vertex(best, second, third);
+            if (Math.Abs(vertex) < Math.Abs(before) / 2 && best.At + vertex > low && best.At + vertex < high)
             {
-                (high, right, atRight) = (right, left, atLeft);
-                left = high - (Golden * (high - low));
-                atLeft = side.Room(path.At(left));
+                (before, step) = (step, vertex);
             }
             else
             {
-                (low, left, atLeft) = (left, right, atRight);
-                right = low + (Golden * (high - low));
-                atRight = side.Room(path.At(right));
+                before = (best.At < (low + high) / 2 ? high : low) - best.At;
+                step = (1 - Golden) * before;
+            }
+
+            double at = best.At + (Math.Abs(step) < accuracy ? Math.CopySign(accuracy, step) : step);
+            var found = new Sample(at, side.Room(path.At(at)));
+            if (found.Room <= best.Room)
+            {
+                (low, high) = found.At < best.At ? (low, best.At) : (best.At, high);
+                (best, second, third) = (found, best, second);
+            }
+            else
+            {
+                (low, high) = found.At < best.At ? (found.At, high) : (low, found.At);
+                (second, third) = found.Room <= second.Room || second.At == best.At ? (found, second)
+                    : found.Room <= third.Room || third.At == best.At || third.At == second.At ? (second, found)
+                    : (second, third);
             }
         }
 
-        return Math.Min(atLeft, atRight);
+        return best.Room;
     }
+
+    // Way from the best point to the vertex of the parabola through all three; not a number where they lie on a line.
+    private static double Vertex(Sample best, Sample second, Sample third)
+    {
+        (double a, double b) = (second.At - best.At, third.At - best.At);
+        (double ofA, double ofB) = (b * (second.Room - best.Room), a * (third.Room - best.Room));
+        return ((b * ofA) - (a * ofB)) / (2 * (ofA - ofB));
+    }
+
+    private readonly record struct Sample(double At, double Room);
 }

@@ -61,6 +61,8 @@ public abstract record Gear : Toothing
 
     private protected GearTip Tip { get; }
 
+    private protected override double NominalTip => 2 * NominalTipRadius;
+
     /// <summary>
     /// Half the angle of the tooth between its nominal involutes at a radius, rad: s / (2 r) + inv alpha - inv alpha_y, of a ring
     /// s / (2 r) - inv alpha + inv alpha_y.

@@ -45,6 +45,8 @@ public sealed record RackBar : Toothing
     /// <summary>Height of the tips over the reference line asked for, mm.</summary>
     public double NominalTipHeight => Form.NominalTipHeight;
 
+    private protected override double NominalTip => NominalTipHeight;
+
     /// <inheritdoc/>
     public override bool IsPointed => Form.TipHeight < Form.NominalTipHeight;
 

@@ -21,6 +21,15 @@ public abstract record ToothData(double Module, BasicRack Rack, double ProfileSh
     /// <summary>The same numbers with another tip diameter, of a rack tip height, mm.</summary>
     internal abstract ToothData WithTip(double tip);
 
+    /// <summary>The same numbers with another thickness on the reference circle, mm: thinner by thinning, thicker by shift, which moves the tip where it is not given.</summary>
+    internal ToothData WithThickness(double thickness)
+    {
+        double plain = (this with { Thinning = 0 }).ToothThickness;
+        return thickness <= plain
+            ? this with { Thinning = plain - thickness }
+            : this with { Thinning = 0, ProfileShift = ProfileShift + ((thickness - plain) / (2 * Module * Math.Tan(Rack.PressureAngle))) };
+    }
+
     /// <summary>Dedendum of the rack, mm: hfP m and its allowance.</summary>
     internal double RackDedendum => (Rack.Dedendum * Module) + Rack.DedendumAllowance;
 }

@@ -39,6 +39,14 @@ public abstract record Toothing
         _ => throw new ArgumentException("Teeth are external, a ring's or a rack's.", nameof(data)),
     };
 
+    /// <summary>The tip that was asked for: diameter, of a rack height, mm.</summary>
+    private protected abstract double NominalTip { get; }
+
+    /// <summary>The same teeth with another thickness on the reference circle and the same tip: made by the generating shift, so that the root follows.</summary>
+    /// <param name="thickness">Thickness, mm (arc).</param>
+    /// <exception cref="GearGeometryException">No such teeth exist.</exception>
+    internal Toothing WithThickness(double thickness) => Of(Data.WithTip(NominalTip).WithThickness(thickness));
+
     /// <summary>The exact contour that the teeth belong to, counter-clockwise: a gear's or a rack's outside, the inside of a ring.</summary>
     public abstract Outline Outline();
 }

@@ -18,6 +18,8 @@ public class BadInputTests
         { "meshes", ["meshes: There is no such verb", "Nearest: mesh"] },
         { "CHECK ~/pair.toml", ["CHECK: There is no such verb", "Nearest: check"] },
         { "--chek", ["--chek: There is no such option of gearblanks"] },
+        { "check ~/pair.toml --section wheeel", ["--section = wheeel: The job has no mesh, sandwich, gear or hand of this name", "pinion - wheel", "Nearest: wheel"] },
+        { "check ~/pair.toml --section", ["--section: Its value is missing", "--section NAME"] },
         { "check ~/pair.toml --jsno", ["--jsno: There is no such option of check", "Nearest: --json"] },
         { "check --jsno", ["--jsno: There is no such option of check", "Nearest: --json"] },
         { "check --out ~/new ~/pair.toml", ["--out: There is no such option of check"] },

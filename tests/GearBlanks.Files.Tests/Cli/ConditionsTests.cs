@@ -46,6 +46,18 @@ public class ConditionsTests
     }
 
     [Fact]
+    public void A_section_shows_every_figure_at_both_ends_of_the_distance()
+    {
+        using Desk desk = WithConditions();
+        string told = Ran.Of("check", desk["pair.toml"], "--section", "pinion - wheel").Output;
+        Assert.Contains("least distance", told, StringComparison.Ordinal);
+        Assert.Contains("greatest distance", told, StringComparison.Ordinal);
+        Assert.Contains("specific sliding of pinion, root and tip", told, StringComparison.Ordinal);
+        Assert.Contains("eccentricity of wheel", told, StringComparison.Ordinal);
+        Assert.Contains("ok     contact-ratio: ", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_same_job_gives_the_same_text_again()
     {
         using Desk desk = WithConditions();

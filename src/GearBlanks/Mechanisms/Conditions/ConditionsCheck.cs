@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using GearBlanks.Findings;
 using GearBlanks.Meshing;
 using GearBlanks.Meshing.Builds;
+using GearBlanks.Teeth;
 
 namespace GearBlanks.Mechanisms.Conditions;
 
@@ -18,12 +19,12 @@ internal static class ConditionsCheck
         Spread spread = plan.Builds.IsNormal ? Spread.Normal : Spread.Uniform;
         BuildTally tally = BuildRun.Of(plan.Train, spread, plan.Builds.Seed, plan.Builds.Count);
         ImmutableDictionary<string, string> drivers = Drivers.Of(mechanism);
-        ImmutableArray<MeshConditions> meshes = [.. mechanism.Meshes.Select((mesh, i) =>
-            Under(mesh, plan.Train.Meshes[i].Build, plan.Overlaps[i], spread, tally.Meshes[i], tally.Builds, drivers.GetValueOrDefault(mesh.Name)))];
+        ImmutableArray<MeshConditions> meshes = SideBySide.Select(mechanism.Meshes, (mesh, i) =>
+            Under(mesh, plan.Train.Meshes[i].Build, plan.Overlaps[i], spread, tally.Meshes[i], tally.Builds, drivers.GetValueOrDefault(mesh.Name)));
         var report = new ConditionsReport(
             tally.Builds, plan.Builds.Seed, plan.Builds.IsNormal, Share(tally.Binding, tally.Builds), Share(tally.Rattling, tally.Builds), plan.Standard, meshes);
-        IEnumerable<Finding> findings = mechanism.Meshes
-            .SelectMany((mesh, i) => ConditionsFindings.OnMesh(mesh, meshes[i], plan.Train.Meshes[i].Build, plan.Builds, mechanism.Limits))
+        IEnumerable<Finding> findings = SideBySide
+            .SelectMany(mechanism.Meshes.Index(), at => ConditionsFindings.OnMesh(at.Item, meshes[at.Index], plan.Train.Meshes[at.Index].Build, plan.Builds, mechanism.Limits))
             .Concat(plan.GradeMisses.Select(miss => ConditionsFindings.OnGrade(miss.Gear, miss.Miss, plan.IsOutsideStandard)));
         return (report, findings);
     }
@@ -39,18 +40,28 @@ internal static class ConditionsCheck
         bool isFirst = driver == mesh.First.Name;
         return new MeshConditions(
             mesh.Name, least, build.AsDrawn, greatest, build.Mean(spread), 3 * Math.Sqrt(contributions.Sum(one => one.Deviation * one.Deviation)),
-            new DrawnBuilds(tally.Least, tally.Most, tally.Sum / builds, tally.Deviation(builds)), Share(tally.Binding, builds), Share(tally.Rattling, builds), At(mesh.Pair, near), At(mesh.Pair, far), overlap,
+            new DrawnBuilds(tally.Least, tally.Most, tally.Sum / builds, tally.Deviation(builds)), Share(tally.Binding, builds), Share(tally.Rattling, builds), At(mesh.Pair, build, near, -1), At(mesh.Pair, build, far, 1), overlap,
             driver is null ? null : Approach.Share(mesh.Pair, isFirst), driver is not null && Drivers.IsStepUp(mesh, isFirst), contributions);
     }
 
-    private static MeshAtDistance At(GearPair pair, double distance)
+    // The thickest teeth go with the end of the distances that takes play away.
+    private static MeshAtDistance At(GearPair pair, MeshBuild build, double distance, int side)
     {
-        if (distance < pair.Layout.LeastDistance)
+        (double first, double second) = build.Thicker(side * pair.Layout.Sense);
+        if (distance == pair.CentreDistance && first == 0 && second == 0)
         {
-            return new MeshAtDistance(distance, null, null, null);
+            return new MeshAtDistance(distance, pair);
         }
 
-        GearPair at = GearPair.At(pair.First, pair.Second, distance);
-        return new MeshAtDistance(distance, at.ContactRatio, at.FirstTipClearance, at.SecondTipClearance);
+        try
+        {
+            return new MeshAtDistance(distance, GearPair.At(Thicker(pair.First, first), Thicker(pair.Second, second), distance));
+        }
+        catch (GearGeometryException)
+        {
+            return new MeshAtDistance(distance, null);
+        }
     }
+
+    private static Toothing Thicker(Toothing one, double by) => by == 0 ? one : one.WithThickness(one.ToothThickness + by);
 }

@@ -1,4 +1,5 @@
 using GearBlanks.Findings;
+using GearBlanks.Meshing;
 using GearBlanks.Meshing.Accuracy;
 using GearBlanks.Meshing.Builds;
 
@@ -23,7 +24,7 @@ internal static class ConditionsFindings
         yield return Check.Of(
             "rattling-share", place, under.RattlingShare, AtMost(own.RattlingShare, builds.MostRattling), "",
             $"Share of {builds.Count} random builds in which it rattles", _ => advice.ForGreatest(advice.MostWanted));
-        foreach (Finding finding in AtDistances(mesh, under, place, limits))
+        foreach (Finding finding in AtDistances(mesh, under, place, limits).Concat(OnFaces(mesh, under, place, limits)))
         {
             yield return finding;
         }
@@ -41,24 +42,29 @@ internal static class ConditionsFindings
         isAsked ? $"The tolerance class is used {GradeRange.Outside}: {miss}." : $"The standard does not cover this gear: {miss}. Its class is left out of account.",
         isAsked ? null : "Give tolerances of your own in place of the class, or say outside-standard = true.");
 
+    // Every figure of the mesh but the backlash, whose bounds are exact, at the end where it is worse.
     private static IEnumerable<Finding> AtDistances(Mesh mesh, MeshConditions under, string place, Limits limits)
     {
-        if (under.GreatestDistance.ContactRatio is { } far && under.LeastDistance.ContactRatio is { } near)
+        IEnumerable<Finding> atEnds = At(under.LeastDistance, "least").Concat(At(under.GreatestDistance, "greatest"));
+        foreach (IGrouping<string, Finding> ends in atEnds.GroupBy(finding => finding.Name))
         {
-            yield return Check.Of(
-                "contact-ratio-least", place, Math.Min(far, near), limits.ContactRatio, "", "Least contact ratio of any build",
-                _ => "Narrow what moves the centres, or use more teeth, longer tips or a smaller sum of profile shifts.");
+            Finding worst = ends.OrderByDescending(finding => finding.Level).ThenBy(finding => finding.Figure).First();
+            yield return worst with { Name = $"{worst.Name}-least" };
         }
 
-        if (under.LeastDistance is { FirstTipClearance: { } first, SecondTipClearance: { } second }
-            && under.GreatestDistance is { FirstTipClearance: { } farFirst, SecondTipClearance: { } farSecond })
-        {
-            double least = Math.Min(Math.Min(first, second), Math.Min(farFirst, farSecond));
-            yield return Check.Of(
-                "tip-clearance-least", place, least, limits.TipClearance.Times(mesh.Pair.First.Module), "mm", "Least tip clearance of any build",
-                bound => $"Shorten the tips by {Words.Mm(Words.RoundedUp(bound - least))}, or narrow what moves the centres.");
-        }
+        IEnumerable<Finding> At(MeshAtDistance end, string which) => end.Pair is not { } pair
+            ? []
+            : PairCheck.Of(pair, mesh.First.Name, mesh.Second.Name, place, limits, mesh.WantedBacklash)
+                .Where(finding => finding.Name != "backlash")
+                .Select(finding => finding with
+                {
+                    Message = $"At the {which} distance of any build: {finding.Message}",
+                    Advice = finding.Advice is { } advice ? $"{advice} Or narrow what moves the centres." : null,
+                });
+    }
 
+    private static IEnumerable<Finding> OnFaces(Mesh mesh, MeshConditions under, string place, Limits limits)
+    {
         if (under.LeastFaceOverlap is { } overlap)
         {
             double thinner = Math.Min(mesh.First.Blank.Thickness, mesh.Second.Blank.Thickness);

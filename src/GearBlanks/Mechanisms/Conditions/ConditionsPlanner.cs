@@ -57,7 +57,8 @@ internal sealed class ConditionsPlanner
 
     private void AddSpan(Mesh mesh)
     {
-        double tolerance = _jobMeshes[mesh.Name].CentreDistanceTolerance ?? _conditions.CentreDistanceTolerance;
+        // What was measured has no tolerance left, unless the mesh has one of its own.
+        double tolerance = _jobMeshes[mesh.Name].CentreDistanceTolerance ?? (mesh.MeasuredDistance is null ? _conditions.CentreDistanceTolerance : 0);
         if (_spans.TryAdd(Places.Axes(mesh), _spanTolerances.Count))
         {
             _spanTolerances.Add(tolerance);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using GearBlanks.Meshing;
 using GearBlanks.Meshing.Builds;
 
 namespace GearBlanks.Mechanisms.Conditions;
@@ -35,12 +36,12 @@ public sealed record MeshConditions(
     MeshAtDistance LeastDistance, MeshAtDistance GreatestDistance, double? LeastFaceOverlap, double? ApproachShare, bool IsStepUp,
     ImmutableArray<Contribution> Contributions);
 
-/// <summary>One mesh at one distance.</summary>
+/// <summary>
+/// One mesh at one end of its distances, with the teeth that make most of it: thickest where the distance takes play away, thinnest where it gives play.
+/// </summary>
 /// <param name="Distance">Centre distance, mm, as it acts on gears that have not grown.</param>
-/// <param name="ContactRatio">Transverse contact ratio; null where the base circles leave no line of action.</param>
-/// <param name="FirstTipClearance">Clearance of the first one's tip, mm; null likewise.</param>
-/// <param name="SecondTipClearance">Clearance of the second one's tip, mm; null likewise.</param>
-public sealed record MeshAtDistance(double Distance, double? ContactRatio, double? FirstTipClearance, double? SecondTipClearance);
+/// <param name="Pair">The pair there, with all its figures; null where there is none, as where the base circles leave no line of action.</param>
+public sealed record MeshAtDistance(double Distance, GearPair? Pair);
 
 /// <summary>Backlash of a mesh over random builds, mm.</summary>
 /// <param name="Least">The least drawn.</param>

@@ -51,7 +51,8 @@ internal sealed record MeshedGear(
     // A flank that is out by a length along its normal makes the tooth thicker by that over cos alpha. Both flanks lie within half the band: common practice, no source.
     private static ImmutableArray<(string, Range)> ThickerBy(MountedGear gear, JobGear job, JobConditions conditions, FlankTolerances? flanks)
     {
-        double tolerance = job.Conditions?.ThicknessTolerance ?? conditions.Gears.ThicknessTolerance ?? 0;
+        // What was measured has no tolerance left.
+        double tolerance = job.Measured is null ? job.Conditions?.ThicknessTolerance ?? conditions.Gears.ThicknessTolerance ?? 0 : 0;
         double profile = (flanks?.Profile ?? 0) / Math.Cos(gear.Toothing.PressureAngle);
         double pitch = flanks?.SinglePitch ?? 0;
 

@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using GearBlanks.Teeth;
 
 namespace GearBlanks.Meshing.Builds;
@@ -12,6 +13,8 @@ internal sealed class BacklashEquation
 {
     // Below this tangent of the turn from the nominal angle, the series is exact to the last bits.
     private const double SmallTurn = 0.05;
+
+    private const uint AllLanes = 0b1111;
 
     private readonly bool _isRack;
     private readonly double _sense;
@@ -42,30 +45,48 @@ internal sealed class BacklashEquation
     /// <param name="secondGrowth">Growth of the second.</param>
     /// <param name="firstThicker">How much thicker the first one's teeth are, mm (arc) on the reference circle before it grew.</param>
     /// <param name="secondThicker">The same of the second.</param>
-    public double At(double distance, double firstGrowth, double secondGrowth, double firstThicker, double secondThicker)
+    public double At(double distance, double firstGrowth, double secondGrowth, double firstThicker, double secondThicker) => At(
+        Vector256.Create(distance), Vector256.Create(firstGrowth), Vector256.Create(secondGrowth), Vector256.Create(firstThicker), Vector256.Create(secondThicker)).ToScalar();
+
+    /// <summary>The same of several builds side by side.</summary>
+    public Vector256<double> At(
+        Vector256<double> distance, Vector256<double> firstGrowth, Vector256<double> secondGrowth, Vector256<double> firstThicker, Vector256<double> secondThicker)
     {
-        double one = 1 + firstGrowth;
-        double two = 1 + secondGrowth;
-        double closed = (one * (_first.Closed + (_first.Thicker * firstThicker))) + (two * (_second.Closed + (_second.Thicker * secondThicker)));
+        Vector256<double> one = firstGrowth + Vector256<double>.One;
+        Vector256<double> two = secondGrowth + Vector256<double>.One;
+        Vector256<double> closed = (one * ((firstThicker * _first.Thicker) + Vector256.Create(_first.Closed))) + (two * ((secondThicker * _second.Thicker) + Vector256.Create(_second.Closed)));
         if (_isRack)
         {
-            return (2 * _tangent * distance) - closed;
+            return (distance * (2 * _tangent)) - closed;
         }
 
-        double common = (one * _first.Base) + (two * _second.Base);
-        if (distance <= common)
-        {
-            return -2 * _sense * closed;
-        }
-
-        double line = Math.Sqrt((distance * distance) - (common * common));
-        double along = (common * _nominalCosine) + (line * _nominalSine);
+        Vector256<double> common = (one * _first.Base) + (two * _second.Base);
+        Vector256<double> line = Vector256.Sqrt(Vector256.Max((distance * distance) - (common * common), Vector256<double>.Zero));
+        Vector256<double> along = (common * _nominalCosine) + (line * _nominalSine);
 
         // One division serves both.
-        double over = 1 / (along * common);
-        double turn = ((line * _nominalCosine) - (common * _nominalSine)) * common * over;
-        double angle = Math.Abs(turn) < SmallTurn ? _nominalAngle + Arctangent(turn) : Math.Atan2(line, common);
-        return 2 * _sense * (line - (common * angle) - closed) * distance * along * over;
+        Vector256<double> over = Vector256<double>.One / (along * common);
+        Vector256<double> turn = ((line * _nominalCosine) - (common * _nominalSine)) * common * over;
+        Vector256<double> angle = Vector256.Create(_nominalAngle) + Arctangent(turn);
+        Vector256<double> backlash = (line - (common * angle) - closed) * distance * along * over * (2 * _sense);
+        Vector256<double> near = Vector256.LessThan(Vector256.Abs(turn), Vector256.Create(SmallTurn)) & Vector256.GreaterThan(distance, common);
+        return near.ExtractMostSignificantBits() == AllLanes ? backlash : Vector256.ConditionalSelect(near, backlash, Far(distance, common, closed));
+    }
+
+    // Where the series is not exact, or there is no line of action.
+    private Vector256<double> Far(Vector256<double> distances, Vector256<double> commons, Vector256<double> closed)
+    {
+        Span<double> backlash = stackalloc double[Vector256<double>.Count];
+        for (int i = 0; i < backlash.Length; i++)
+        {
+            (double distance, double common) = (distances[i], commons[i]);
+            double line = Math.Sqrt(Math.Max(0, (distance * distance) - (common * common)));
+            backlash[i] = distance <= common
+                ? -2 * _sense * closed[i]
+                : 2 * _sense * (line - (common * Math.Atan2(line, common)) - closed[i]) * distance / common;
+        }
+
+        return Vector256.Create<double>(backlash);
     }
 
     /// <summary>
@@ -89,10 +110,13 @@ internal sealed class BacklashEquation
         return distance * cosine * strain * strain / Math.Sqrt(1 - (cosine * cosine)) / 2;
     }
 
-    private static double Arctangent(double tangent)
+    private static Vector256<double> Arctangent(Vector256<double> tangent)
     {
-        double square = tangent * tangent;
-        return tangent * (1 - (square * ((1.0 / 3) - (square * ((1.0 / 5) - (square * ((1.0 / 7) - (square / 9))))))));
+        Vector256<double> square = tangent * tangent;
+        Vector256<double> series = Vector256.Create(1.0 / 7) - (square * (1.0 / 9));
+        series = Vector256.Create(1.0 / 5) - (square * series);
+        series = Vector256.Create(1.0 / 3) - (square * series);
+        return tangent * (Vector256<double>.One - (square * series));
     }
 
     private Half Of(Toothing one, GearPair pair)

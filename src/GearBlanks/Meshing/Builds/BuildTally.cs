@@ -36,14 +36,20 @@ internal struct MeshTally
     /// <summary>Builds in which it has more backlash than its limit.</summary>
     public int Rattling { get; private set; }
 
-    public void Add(double backlash, bool binds, bool rattles)
+    /// <summary>Takes in the backlash of one build.</summary>
+    public void Add(double backlash)
     {
         Least = backlash < Least ? backlash : Least;
         Most = backlash > Most ? backlash : Most;
         Sum += backlash;
         Squares += backlash * backlash;
-        Binding += binds ? 1 : 0;
-        Rattling += rattles ? 1 : 0;
+    }
+
+    /// <summary>Counts builds that bind and builds that rattle.</summary>
+    public void Count(int binding, int rattling)
+    {
+        Binding += binding;
+        Rattling += rattling;
     }
 
     public readonly MeshTally With(MeshTally other) => new()

@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace GearBlanks.Meshing.Builds;
 
 /// <summary>What a quantity of a build acts on.</summary>
@@ -45,4 +47,7 @@ internal readonly record struct Growth(double PerKelvin, double PerPercent)
 {
     /// <summary>Growth in a climate, told from the reference one.</summary>
     public double At(double kelvin, double percent) => (PerKelvin * kelvin) + (PerPercent * percent);
+
+    /// <summary>The same of several builds side by side.</summary>
+    public Vector256<double> At(Vector256<double> kelvin, Vector256<double> percent) => (kelvin * PerKelvin) + (percent * PerPercent);
 }

@@ -50,6 +50,9 @@ internal sealed record MeshBuild(
             one is RackBar ? 0 : one is ExternalGear && pair is RingPair ? -radius * growth : radius * growth;
     }
 
+    /// <summary>How much thicker each one's teeth are at most where play is least (-1), or at least where it is greatest (1), mm.</summary>
+    public (double First, double Second) Thicker(int side) => (Thickest(Influence.FirstThickness, side), Thickest(Influence.SecondThickness, side));
+
     /// <summary>The least backlash, mm, with a distance greater by a length and teeth thicker by another, all told.</summary>
     public double LeastWith(double further, double thicker) => (this with { Distance = Distance + further }).Extreme(-1, thicker);
 

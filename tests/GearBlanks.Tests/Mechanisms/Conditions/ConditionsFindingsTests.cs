@@ -153,6 +153,49 @@ public sealed class ConditionsFindingsTests
         Assert.Equal(Path(20) / (Path(20) + Path(40)), Share("one"), 1e-9);
     }
 
+    /// <summary>The two ends are pairs as anybody would make them: thicker teeth by a greater shift, thinner ones by thinning, tips as they were.</summary>
+    [Fact]
+    public void AtBothEndsTheTeethAreThickestAndThinnest()
+    {
+        JobConditions conditions = Distance with { Gears = new JobGearConditions { ThicknessTolerance = 0.03 } };
+        MeshConditions mesh = Pair(30.08, conditions).Report().Conditions!.Meshes[0];
+        double shift = 0.03 / (2 * Math.Tan(TestRacks.Radians(20)));
+        GearBlanks.Teeth.Toothing Thick(int teeth) => GearBlanks.Teeth.Toothing.Of(new GearBlanks.Teeth.GearData(teeth, 1, TestRacks.A, shift, 0, teeth + 2));
+        GearBlanks.Teeth.Toothing Thin(int teeth) => GearBlanks.Teeth.Toothing.Of(new GearBlanks.Teeth.GearData(teeth, 1, TestRacks.A, 0, 0.03));
+        Same(GearBlanks.Meshing.GearPair.At(Thick(24), Thick(36), 30.04), mesh.LeastDistance.Pair!);
+        Same(GearBlanks.Meshing.GearPair.At(Thin(24), Thin(36), 30.12), mesh.GreatestDistance.Pair!);
+        Assert.Equal(mesh.Least, mesh.LeastDistance.Pair!.CircumferentialBacklash, 1e-9);
+        Assert.Equal(mesh.Greatest, mesh.GreatestDistance.Pair!.CircumferentialBacklash, 1e-9);
+
+        static void Same(GearBlanks.Meshing.GearPair expected, GearBlanks.Meshing.GearPair pair)
+        {
+            Assert.Equal(expected.CentreDistance, pair.CentreDistance, 1e-9);
+            Assert.Equal(expected.CircumferentialBacklash, pair.CircumferentialBacklash, 1e-9);
+            Assert.Equal(expected.ContactRatio, pair.ContactRatio, 1e-9);
+            Assert.Equal(expected.FirstTipClearance, pair.FirstTipClearance, 1e-9);
+            Assert.Equal(expected.SecondFormMargin, pair.SecondFormMargin, 1e-9);
+        }
+    }
+
+    [Fact]
+    public void WhatWasMeasuredHasNoToleranceLeft()
+    {
+        JobConditions conditions = Distance with { Gears = new JobGearConditions { ThicknessTolerance = 0.03 } };
+        Job job = Pair(30.08, conditions);
+        double Spread(Job of)
+        {
+            MeshConditions mesh = of.Report().Conditions!.Meshes[0];
+            return mesh.Greatest - mesh.Least;
+        }
+
+        double thickness = job.Resolved().Meshes[0].First.Toothing.ToothThickness;
+        Job oneMeasured = job.WithGear("one", gear => gear with { Measured = new JobMeasuredTeeth(TestJobs.At(1), thickness, null, 0) });
+        Job distanceToo = oneMeasured.WithMesh(mesh => mesh with { MeasuredDistance = 30.08 });
+        Assert.Equal(Spread(job) - 0.06, Spread(oneMeasured), 1e-3);
+        Assert.Equal(0.06, Spread(distanceToo), 1e-3);
+        Assert.True(Spread(distanceToo.WithMesh(mesh => mesh with { CentreDistanceTolerance = 0.04 })) > 0.1);
+    }
+
     [Fact]
     public void DistancesEndPlayAndSheetsNarrowWhatIsLeft()
     {
@@ -163,8 +206,8 @@ public sealed class ConditionsFindingsTests
         Assert.Equal(2 - (2 * 0.8) - (2 * 0.1), mesh.LeastFaceOverlap!.Value, 12);
         Assert.Equal(Level.Fails, report.Findings.Single(finding => finding.Name == "face-overlap-least").Level);
         Assert.Equal(30.8, mesh.GreatestDistance.Distance, 1e-12);
-        Assert.Equal(GearBlanks.Meshing.GearPair.At(job.Resolved().Meshes[0].Pair.First, job.Resolved().Meshes[0].Pair.Second, 30.8).ContactRatio, mesh.GreatestDistance.ContactRatio!.Value, 1e-9);
-        Assert.True(mesh.LeastDistance.FirstTipClearance < mesh.GreatestDistance.FirstTipClearance);
+        Assert.Equal(GearBlanks.Meshing.GearPair.At(job.Resolved().Meshes[0].Pair.First, job.Resolved().Meshes[0].Pair.Second, 30.8).ContactRatio, mesh.GreatestDistance.Pair!.ContactRatio, 1e-9);
+        Assert.True(mesh.LeastDistance.Pair!.FirstTipClearance < mesh.GreatestDistance.Pair.FirstTipClearance);
     }
 
     [Fact]

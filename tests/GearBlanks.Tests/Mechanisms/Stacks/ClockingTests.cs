@@ -34,6 +34,41 @@ public sealed class ClockingTests
         }
     }
 
+    /// <summary>Seen from above with every gear in mesh, the one gear's mark lies between the other's two, all of them near the pitch point.</summary>
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(37, 0)]
+    [InlineData(200, 11)]
+    public void One_mark_goes_between_two(double direction, double turned)
+    {
+        Job job = Chain([Gear("a", 40), Gear("b", 53), Gear("c", 37, 0.2)], [46.55, 45.3])
+            .WithGear("a", gear => gear with { Turned = TestRacks.Radians(turned) });
+        job = job with { Axes = job.Axes.SetItem(2, job.Axes[2] with { Position = job.Axes[1].Position!.Value + (Vector.AtAngle(TestRacks.Radians(direction)) * 45.3) }) };
+        job = job with { Defaults = job.Defaults with { MarkFacing = true } };
+        MechanismReport report = job.Report();
+        Assert.True(report.Mechanism.MarksFacingTeeth);
+        var phases = MeshedPhases.Of(report.Mechanism);
+        foreach (FacingTeeth teeth in report.Stack.Teeth)
+        {
+            Mesh mesh = report.Mechanism.Meshes.Single(one => one.Name == teeth.Mesh);
+            (MountedGear gear, MountedGear mate) = (report.Mechanism.Named(teeth.ToothOf), report.Mechanism.Named(teeth.GapOf));
+            Vector along = (mate.Axis.Position - gear.Axis.Position).Unit.TurnedLeft;
+            double Across(Point point) => (point - mesh.PitchPoint).Dot(along);
+            double[] ofMate = [.. Marks(mate).Where(Near).Select(Across).Where(across => Math.Abs(across) < mesh.WorkingPitch).Order()];
+            double one = Marks(gear).Where(Near).Select(Across).MinBy(Math.Abs);
+            bool Near(Point point) => point.DistanceTo(mesh.PitchPoint) < 2 * mesh.WorkingPitch;
+            Assert.True(Math.Abs(one) <= (mesh.WorkingPitch / 2) + 0.01, $"{one}");
+            Assert.Equal(2, ofMate.Length);
+            Assert.True(ofMate[0] < one && one < ofMate[1], $"{one} between {ofMate[0]} and {ofMate[1]}");
+        }
+
+        IEnumerable<Point> Marks(MountedGear gear)
+        {
+            GearBlanks.Blanks.Blank blank = gear.Blank with { FacingTeeth = report.Stack.TeethToMark(gear), Lettering = "" };
+            return GearBlanks.Blanks.PartBuilder.Build(blank).Engraving.Select(stroke => phases.PlaceOf(gear).Apply(stroke.Vertices[0].Point));
+        }
+    }
+
     [Theory]
     [InlineData(3, 24, 0, 0, false)]
     [InlineData(3, 25, 0, 2, true)]
