@@ -37,7 +37,7 @@ internal static class DrawingRules
     {
         bool isCut = layer.Operation is Operation.CutOutside or Operation.CutHoles;
         Require(path.Vertices.Length >= 2, layer, "a path has fewer than two vertices");
-        Require(path.Closed || !isCut, layer, "a path that is cut is open");
+        Require(path.Closed || !isCut || layer.IsRouted, layer, "a path that is cut is open");
         Require(path.Closed || path.Vertices[^1].Bulge == 0, layer, "the last vertex of an open path has a bulge");
         for (int i = 0; i < path.Vertices.Length; i++)
         {

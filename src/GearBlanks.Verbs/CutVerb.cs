@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using GearBlanks.Blanks;
 using GearBlanks.Cutting;
+using GearBlanks.Cutting.Routes;
 using GearBlanks.Files.Folders;
 using GearBlanks.Files.Jobs;
 using GearBlanks.Files.Svg;
@@ -20,8 +21,9 @@ namespace GearBlanks.Verbs;
 /// <param name="OverwriteEdited">True to overwrite files that a person has edited since.</param>
 /// <param name="Machine">Name of the machine to cut on; null for the job's.</param>
 /// <param name="Kerf">The kerf to compensate for; null for the machine's.</param>
+/// <param name="Route">What is asked of contours; null for the machine's own.</param>
 public sealed record CutRequest(
-    string JobFile, string Folder, ImmutableArray<FileFormat> Formats, OutputOptions Output, bool OverwriteEdited, string? Machine = null, AskedKerf? Kerf = null);
+    string JobFile, string Folder, ImmutableArray<FileFormat> Formats, OutputOptions Output, bool OverwriteEdited, string? Machine = null, AskedKerf? Kerf = null, AskedRoute? Route = null);
 
 /// <summary>What was written.</summary>
 /// <param name="Report">The check of the mechanism.</param>
@@ -64,6 +66,12 @@ public static class CutVerb
             return coarse;
         }
 
+        Outcome<RoutePlan> asked = request.Route?.On(report.Mechanism.Machine) ?? report.Mechanism.Machine.Route;
+        if (asked.Value is not { } route)
+        {
+            return asked.Problems;
+        }
+
         // Parts and overview do not know of one another, so they are made and drawn side by side; their order stays the job's.
         var overview = Task.Run(() => new OutputFile(OverviewFile, OverviewWriter.Write(report)));
         Outcome<CutPart>[] made = [.. report.Mechanism.Gears.AsParallel().AsOrdered().Select(gear => Make(gear, report, request.Kerf))];
@@ -75,17 +83,17 @@ public static class CutVerb
         }
 
         CutPart[] cutParts = [.. made.Select(part => part.Value!)];
-        ImmutableArray<OutputFile>[] parts = [.. cutParts.AsParallel().AsOrdered().Select(part => Draw(part, report, request))];
-        List<OutputFile> files = [.. parts.SelectMany(part => part), overview.GetAwaiter().GetResult()];
+        DrawnPart[] parts = [.. cutParts.AsParallel().AsOrdered().Select(part => Draw(part, report, request, route))];
+        List<OutputFile> files = [.. parts.SelectMany(part => part.Files), overview.GetAwaiter().GetResult()];
         if (TakenName(files) is { } taken)
         {
             return CommandLine.Problem("--out", taken, "A gear's file would have the name of another file of the folder", "another name for the gear");
         }
 
         ImmutableArray<WrittenGear> gears = [.. cutParts.Select(part => part.Written)];
-        ImmutableArray<string> remarks = [.. cutParts.SelectMany(part => part.Part.Remarks.Select(remark => $"{part.Written.Name}: {remark}"))];
+        ImmutableArray<string> remarks = [.. cutParts.Zip(parts).SelectMany(part => part.First.Part.Remarks.Concat(part.Second.Remarks).Select(remark => $"{part.First.Written.Name}: {remark}"))];
         Outcome<WrittenFolder> written = FolderWriter.Write(
-            request.Folder, files, Manifest(request, text.Value, report, remarks, gears), request.OverwriteEdited);
+            request.Folder, files, Manifest(request, text.Value, report, remarks, gears, route), request.OverwriteEdited);
         return written.Value is { } folder
             ? new CutResult(report, request.Folder, folder.Files, [.. remarks, .. folder.Notes], [.. Cautions(report.Mechanism), .. WrittenGear.Cautions(gears)], gears)
             : written.Problems;
@@ -105,15 +113,22 @@ public static class CutVerb
         }
     }
 
-    private static ImmutableArray<OutputFile> Draw(CutPart part, MechanismReport report, CutRequest request)
+    private static DrawnPart Draw(CutPart part, MechanismReport report, CutRequest request, RoutePlan route)
     {
         MountedGear gear = part.Gear;
-        Drawing drawing = PartDrawing.Of(
-            part.Part, report.Mechanism.Machine.Layers, request.Output.Tolerance, request.Output.Pieces,
-            GearWords.Of(gear.Blank, report.Mechanism.Title, gear.Material, part.Written.Kerf, FindingsOn(gear, report), report.Verdict));
+        Machine machine = report.Mechanism.Machine;
+        GearKerf kerf = part.Written.Kerf;
+        Drawing closed = PartDrawing.Of(
+            part.Part, machine.Layers, request.Output.Tolerance, request.Output.Pieces,
+            GearWords.Of(gear.Blank, report.Mechanism.Title, gear.Material, kerf, FindingsOn(gear, report), report.Verdict, route.Words));
+        double width = Math.Max(kerf.Kerf?.X ?? 0, kerf.Kerf?.Y ?? 0);
+        (Drawing drawing, ImmutableArray<string> remarks) = Router.Of(
+            closed, gear.Toothing, route, kerf.IsCompensated ? width : 0, kerf.IsShops ? machine.ToolDiameter ?? 0 : width);
         string name = gear.Name.Replace(' ', '-');
-        return [.. request.Formats.Select(format => new OutputFile(
-            name + FileFormats.EndingOf(format), FileFormats.Write(drawing, format, request.Output.DxfVersion)))];
+        return new DrawnPart(
+            [.. request.Formats.Select(format => new OutputFile(
+                name + FileFormats.EndingOf(format), FileFormats.Write(drawing, format, request.Output.DxfVersion)))],
+            remarks);
     }
 
     // A gear's file answers for the gear, for every mesh and sandwich that it is part of, and for the axes that its meshes share.
@@ -133,7 +148,7 @@ public static class CutVerb
         .GroupBy(name => name, StringComparer.OrdinalIgnoreCase)
         .FirstOrDefault(group => group.Count() > 1)?.Key;
 
-    private static ManifestData Manifest(CutRequest request, JobText job, MechanismReport report, ImmutableArray<string> remarks, ImmutableArray<WrittenGear> gears) => new(
+    private static ManifestData Manifest(CutRequest request, JobText job, MechanismReport report, ImmutableArray<string> remarks, ImmutableArray<WrittenGear> gears, RoutePlan route) => new(
         ProgramName.WithVersion,
         [
             new("job", Path.GetFileName(request.JobFile)),
@@ -142,6 +157,7 @@ public static class CutVerb
             new("limits", report.Mechanism.Limits.Name),
             new("machine", report.Mechanism.Machine.Name),
             new("kerf", WrittenGear.KerfOfAll(gears)),
+            .. route.Words.Length == 0 ? (ManifestInput[])[] : [new("contours", route.Words)],
             new("tolerance", Words.Mm(request.Output.Tolerance)),
             new("pieces", request.Output.Pieces.ToString().ToLowerInvariant()),
             new("dxf-version", request.Output.DxfVersion.ToString().ToLowerInvariant()),
@@ -169,6 +185,8 @@ public static class CutVerb
             .Concat(mechanism.Gears.Select(gear => gear.Material).OfType<Material>().SelectMany(material => material.Cautions))
             .Distinct(),
     ];
+
+    private sealed record DrawnPart(ImmutableArray<OutputFile> Files, ImmutableArray<string> Remarks);
 
     private sealed record CutPart(MountedGear Gear, Part Part, WrittenGear Written);
 }

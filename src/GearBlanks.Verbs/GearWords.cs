@@ -26,7 +26,8 @@ internal static class GearWords
     /// <param name="kerf">Whether the outline carries the cut's width.</param>
     /// <param name="findings">What concerns the gear.</param>
     /// <param name="whole">The verdict on the whole mechanism: a gear that is sound in one that fails should not be cut in good faith.</param>
-    public static ImmutableArray<string> Of(Blank blank, string? mechanism, Material? material, GearKerf kerf, IEnumerable<Finding> findings, Level whole)
+    /// <param name="route">Where contours start, leads and tabs, in words; empty for nothing.</param>
+    public static ImmutableArray<string> Of(Blank blank, string? mechanism, Material? material, GearKerf kerf, IEnumerable<Finding> findings, Level whole, string route = "")
     {
         Toothing gear = blank.Gear;
         return
@@ -34,6 +35,7 @@ internal static class GearWords
             mechanism is null ? blank.Name : $"{mechanism}: {blank.Name}",
             .. blank.PartNumber is { } number ? (string[])[$"part {number}"] : [],
             kerf.Words,
+            .. route.Length == 0 ? (string[])[] : [route],
             string.Create(CultureInfo.InvariantCulture, $"z {gear.Teeth}  m {gear.Module:0.####} mm  x {gear.Data.ProfileShift:+0.####;-0.####;0}  α {gear.PressureAngle * 180 / Math.PI:0.####}°"),
             .. Sizes(blank),
             .. blank.Cutouts.Bore is { } bore and not RoundBore ? (string[])[$"bore {bore.Words}"] : [],

@@ -19,9 +19,11 @@ internal static class MachineRules
             file.Refuse(problems, "kerf", "A shop that compensates takes nominal files, so its kerf is not used", "either \"compensates\" or \"kerf\"");
         }
 
-        if (file.Has("tool-diameter") && file.Flag("compensates") != true)
+        CheckPath(file, problems);
+        if (file.Table("contour") is { } contour)
         {
-            file.Refuse(problems, "tool-diameter", "Nothing here makes a mill's path", "compensates = true beside it");
+            CheckPair(contour, "lead", "lead-length", problems);
+            CheckPair(contour, "tabs", "tab-width", problems);
         }
 
         foreach (var kerf in file.Tables("kerf"))
@@ -32,6 +34,33 @@ internal static class MachineRules
         if (file.Table("least-feature") is { } least && !least.Has("thicknesses") && !least.Has("length"))
         {
             least.Refuse(problems, "thicknesses", "This rule says no size", "\"thicknesses\", \"length\" or both");
+        }
+    }
+
+    private static void CheckPath(Entries file, ProblemList problems)
+    {
+        bool isCentre = file.Text("path") == "tool-centre";
+        if (file.Has("tool-diameter") && file.Flag("compensates") != true && !isCentre)
+        {
+            file.Refuse(problems, "tool-diameter", "Nothing here makes a mill's path", "compensates = true, or path = \"tool-centre\", beside it");
+        }
+
+        if (file.Has("path") && !file.Has("tool-diameter"))
+        {
+            file.Refuse(problems, "path", "Only a mill's tool has a path", "path together with tool-diameter");
+        }
+
+        if (isCentre && (file.Flag("compensates") == true || file.Has("kerf")))
+        {
+            file.Refuse(problems, "path", "The tool-centre path carries the tool's width already", "path = \"tool-centre\" without \"compensates\" and \"kerf\"");
+        }
+    }
+
+    private static void CheckPair(Entries table, string key, string length, ProblemList problems)
+    {
+        if (table.Has(key) != table.Has(length))
+        {
+            table.Refuse(problems, table.Has(key) ? key : length, $"\"{key}\" and \"{length}\" go together", "both or neither");
         }
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using GearBlanks.Cutting;
+using GearBlanks.Cutting.Routes;
 using GearBlanks.Files.Keys;
 using GearBlanks.Findings;
 using GearBlanks.Mechanisms;
@@ -35,11 +36,18 @@ internal static class ProfileBuilder
             Compensates = file.Flag("compensates") ?? false,
             Kerfs = [.. file.Tables("kerf").Select(SheetKerf)],
             ToolDiameter = file.Number("tool-diameter"),
+            FollowsToolCentre = file.Text("path") == "tool-centre",
+            Route = file.Table("contour") is { } contour ? Route(contour) : RoutePlan.None,
             LeastFeature = file.Table("least-feature") is { } least
                 ? new LeastFeature(least.Number("thicknesses") ?? 0, least.Number("length") ?? 0, least.Text("source")!)
                 : null,
         };
     }
+
+    private static RoutePlan Route(Entries contour) => new(
+        contour.Text("start") switch { "tip" => StartPlace.Tip, "root" => StartPlace.Root, _ => StartPlace.Anywhere },
+        contour.Text("lead") switch { "line" => LeadForm.Line, "arc" => LeadForm.Arc, _ => null },
+        contour.Number("lead-length") ?? 0, contour.Count("tabs") ?? 0, contour.Number("tab-width") ?? 0);
 
     private static SheetKerf SheetKerf(Entries table)
     {

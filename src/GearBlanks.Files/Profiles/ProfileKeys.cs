@@ -1,4 +1,5 @@
 using GearBlanks.Cutting;
+using GearBlanks.Cutting.Routes;
 using GearBlanks.Files.Keys;
 
 namespace GearBlanks.Files.Profiles;
@@ -57,13 +58,24 @@ internal static class ProfileKeys
         Source,
     ]);
 
+    public static readonly KeyTable MachineContour = new("contour", "Where contours start, how the tool comes to them, and what holds the part; closed contours without leads where left out. Options of `cut` come before it.",
+    [
+        new("start", KeyKind.Choice, "Where the contour of the teeth starts: in the middle of a `tip` land, or in a `root`; never on a flank.") { Choices = ["tip", "root"] },
+        new("lead", KeyKind.Choice, "The way in and out, over scrap: a `line`, or a quarter `arc` that touches the contour; needs `lead-length`. Beside tabs it is a line square to the contour.") { Choices = ["line", "arc"] },
+        new Key("lead-length", KeyKind.Length, "Length of the line, radius of the arc; shortened where there is no room.").Above(0, 100),
+        new Key("tabs", KeyKind.Count, "How many tabs hold the part, on tip lands or the rim; needs `tab-width`.").From(1, RoutePlan.MostTabs),
+        new Key("tab-width", KeyKind.Length, "Width of each tab; narrower where the land is.").Above(0, 100),
+    ]);
+
     public static readonly KeyTable Machine = new("", "A machine or a shop, in machines/.",
     [
         Title,
         new Key("layers", KeyKind.Table, "The drawing layer of each operation.") { Of = MachineLayers }.Required(),
         new Key("compensates", KeyKind.Flag, "True where the shop, the controller or the CAM program moves the cut off the outline itself: files then stay nominal. False where left out."),
         new Key("kerf", KeyKind.Table, "The kerf in one kind of sheet.") { Of = MachineKerf, Shape = KeyShape.List },
-        new Key("tool-diameter", KeyKind.Length, "Diameter of a mill's tool. Its path is the controller's or the CAM program's affair, so \"compensates\" goes with it.").Above(0, 100),
+        new Key("tool-diameter", KeyKind.Length, "Diameter of a mill's tool; \"path\" or \"compensates\" goes with it.").Above(0, Kerf.Greatest),
+        new("path", KeyKind.Choice, "What a mill's files are: `part-contour`, and the controller or CAM program moves the tool off it (\"compensates\"), or `tool-centre`, the way of the tool's middle.") { Choices = ["part-contour", "tool-centre"] },
+        new("contour", KeyKind.Table, "Where contours start, leads and tabs.") { Of = MachineContour },
         new Key("least-feature", KeyKind.Table, "The least wall, web and hole.") { Of = MachineLeast },
         Cautions,
     ]);

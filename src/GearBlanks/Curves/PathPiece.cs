@@ -15,6 +15,21 @@ public readonly record struct PathPiece(Point From, Point To, double Bulge)
     /// <summary>Centre of an arc, mm; meaningless for a line.</summary>
     public Point Centre => From + ((To - From) * 0.5) + ((To - From).TurnedLeft * ((1 - (Bulge * Bulge)) / (4 * Bulge)));
 
+    /// <summary>Its length, mm.</summary>
+    internal double Length => IsLine ? From.DistanceTo(To) : Radius * 4 * Math.Abs(Math.Atan(Bulge));
+
+    /// <summary>A point on it, by its share of the length from 0 to 1; its ends exactly.</summary>
+    internal Point PointAt(double share) => share switch
+    {
+        0 => From,
+        1 => To,
+        _ when IsLine => From + ((To - From) * share),
+        _ => Centre + Motion.Turn(share * 4 * Math.Atan(Bulge)).Apply(From - Centre),
+    };
+
+    /// <summary>The line or arc as a curve.</summary>
+    internal Curve AsCurve => IsLine ? new Line(From, To) : new Arc(Centre, Radius, (From - Centre).Angle, 4 * Math.Atan(Bulge));
+
     /// <summary>How many pieces a path has: one a vertex, or one less where the path is open.</summary>
     public static int CountIn(ArcPath path) => path.Closed ? path.Vertices.Length : path.Vertices.Length - 1;
 

@@ -13,7 +13,11 @@ public sealed record Drawing(string Title, ImmutableArray<DrawingLayer> Layers);
 /// <param name="Operation">What a machine does with it.</param>
 /// <param name="Paths">Paths of lines and arcs; closed ones on layers that are cut.</param>
 /// <param name="Circles">Full circles.</param>
-public sealed record DrawingLayer(string Name, Operation Operation, ImmutableArray<ArcPath> Paths, ImmutableArray<Circle> Circles);
+public sealed record DrawingLayer(string Name, Operation Operation, ImmutableArray<ArcPath> Paths, ImmutableArray<Circle> Circles)
+{
+    /// <summary>True where contours carry leads or stop for tabs, so that they are open on purpose.</summary>
+    public bool IsRouted { get; init; }
+}
 
 /// <summary>What a machine does with a layer.</summary>
 public enum Operation

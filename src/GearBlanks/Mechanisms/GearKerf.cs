@@ -10,8 +10,17 @@ namespace GearBlanks.Mechanisms;
 /// <param name="Remark">What has to be said of it; null where nothing has.</param>
 public sealed record GearKerf(Kerf? Kerf, bool IsCompensated, bool IsShops, string? Remark)
 {
+    /// <summary>Diameter of the mill's tool, mm; null where the machine is no mill.</summary>
+    public double? Tool { get; init; }
+
     /// <summary>The words that a file says of itself: whether its contours carry the cut's width.</summary>
-    public string Words => IsCompensated ? $"compensated, kerf {Kerf}" : "nominal, kerf not compensated";
+    public string Words => (IsCompensated, Tool) switch
+    {
+        (true, null) => $"compensated, kerf {Kerf}",
+        (true, _) => $"tool-centre path, compensated, tool {Kerf}",
+        (false, null) => "nominal, kerf not compensated",
+        (false, { } tool) => $"part contour, nominal, for a tool {Findings.Words.Mm(tool)}",
+    };
 
     /// <summary>The kerf of one gear on a machine: as asked for, else as the machine's profile says; never a guess.</summary>
     /// <param name="machine">The machine.</param>
@@ -23,9 +32,14 @@ public sealed record GearKerf(Kerf? Kerf, bool IsCompensated, bool IsShops, stri
     {
         if (machine.Compensates)
         {
-            return asked?.Kerf is not { } twice ? new GearKerf(null, false, true, null) : throw new GearGeometryException(
+            return asked?.Kerf is not { } twice ? new GearKerf(null, false, true, null) { Tool = machine.ToolDiameter } : throw new GearGeometryException(
                 "kerf-twice", $"{machine.Title} compensates the kerf itself, and a kerf is asked for: it would be taken off twice; kerf, mm", Math.Max(twice.X, twice.Y), 0,
                 "leave the kerf out, so that this shop gets nominal files, or choose a machine whose profile does not say \"compensates\", and see that the shop then adds nothing");
+        }
+
+        if (machine is { FollowsToolCentre: true, ToolDiameter: { } tool })
+        {
+            return new GearKerf(asked is null ? Kerf.Of(tool) : asked.Kerf, asked is null || asked.Kerf is not null, false, null) { Tool = tool };
         }
 
         SheetKerf? known = machine.Kerfs.FirstOrDefault(sheet => sheet.Material == material && thickness >= sheet.Thinnest && thickness <= sheet.Thickest);

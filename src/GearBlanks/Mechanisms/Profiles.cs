@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using GearBlanks.Cutting;
+using GearBlanks.Cutting.Routes;
 
 namespace GearBlanks.Mechanisms;
 
@@ -29,6 +30,12 @@ public sealed record Machine(string Name, string Title, LayerPlan Layers, Immuta
 
     /// <summary>Diameter of a mill's tool, mm; null where it has none.</summary>
     public double? ToolDiameter { get; init; }
+
+    /// <summary>True where files are the path of the tool's centre; false where they are the part's contour.</summary>
+    public bool FollowsToolCentre { get; init; }
+
+    /// <summary>Where its contours start, its leads and its tabs.</summary>
+    public RoutePlan Route { get; init; } = RoutePlan.None;
 
     /// <summary>The least wall and hole that it makes; null where it has no rule.</summary>
     public LeastFeature? LeastFeature { get; init; }

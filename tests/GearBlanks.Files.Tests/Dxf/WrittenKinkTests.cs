@@ -20,7 +20,7 @@ public sealed class WrittenKinkTests
     [Fact]
     public void Real_gears_have_no_kink_as_written()
     {
-        foreach (Drawing drawing in RealGears.All.Values)
+        foreach (Drawing drawing in RealGears.All.Values.Where(drawing => drawing.Layers.All(layer => !layer.IsRouted)))
         {
             Check(drawing.Title, [.. drawing.Layers.Single(layer => layer.Operation == Operation.CutOutside).Paths]);
         }

@@ -2,6 +2,7 @@ using GearBlanks.Blanks;
 using GearBlanks.Blanks.Bores;
 using GearBlanks.Curves.Fitting;
 using GearBlanks.Cutting;
+using GearBlanks.Cutting.Routes;
 using GearBlanks.Files.Profiles;
 using GearBlanks.Mechanisms;
 using GearBlanks.Teeth;
@@ -41,6 +42,14 @@ public sealed class MachineProfileTests : IDisposable
         Assert.False(BuiltIn("drawing").Compensates);
         Assert.All((string[])["compensating-shop", "desktop-mill", "wire-cutter"], name => Assert.True(BuiltIn(name).Compensates));
         Assert.Equal(1, BuiltIn("desktop-mill").ToolDiameter);
+        Assert.False(BuiltIn("desktop-mill").FollowsToolCentre);
+        foreach ((string mill, double tool) in ((string, double)[])[("end-mill-0-8mm", 0.8), ("end-mill-1mm", 1), ("end-mill-3-175mm", 3.175)])
+        {
+            Machine machine = BuiltIn(mill);
+            Assert.Equal((tool, true, false), (machine.ToolDiameter, machine.FollowsToolCentre, machine.Compensates));
+            Assert.Equal((StartPlace.Tip, LeadForm.Line, 3), (machine.Route.Start, machine.Route.Lead, machine.Route.Tabs));
+        }
+
         Assert.All(ProfileFinder.BuiltIn.Names(ProfileKind.Machine), name => Assert.Contains(BuiltIn(name).Cautions, caution => caution.Contains("machine's manual", StringComparison.Ordinal)));
     }
 
@@ -90,6 +99,23 @@ public sealed class MachineProfileTests : IDisposable
     [InlineData("[[kerf]]\nmaterial = \"brass\"\nthickness = [1, 2]\nwidth = 0", "kerf.source")]
     [InlineData("[least-feature]\nsource = \"t\"", "least-feature.thicknesses")]
     [InlineData("tool-diameter = 1", "tool-diameter")]
+    [InlineData("tool-diameter = 0\npath = \"tool-centre\"", "tool-diameter")]
+    [InlineData("tool-diameter = 6\npath = \"tool-centre\"", "tool-diameter")]
+    [InlineData("path = \"tool-centre\"", "path")]
+    [InlineData("path = \"tool-center\"\ntool-diameter = 1", "path")]
+    [InlineData("path = \"tool-centre\"\ntool-diameter = 1\ncompensates = true", "path")]
+    [InlineData("path = \"tool-centre\"\ntool-diameter = 1\n[[kerf]]\nmaterial = \"brass\"\nthickness = [1, 2]\nwidth = 0.2\nsource = \"t\"", "path")]
+    [InlineData("[contour]\nlead = \"line\"", "contour.lead")]
+    [InlineData("[contour]\nlead-length = 1", "contour.lead-length")]
+    [InlineData("[contour]\nlead = \"spiral\"\nlead-length = 1", "contour.lead")]
+    [InlineData("[contour]\nlead = \"line\"\nlead-length = -1", "contour.lead-length")]
+    [InlineData("[contour]\ntabs = 3", "contour.tabs")]
+    [InlineData("[contour]\ntab-width = 1", "contour.tab-width")]
+    [InlineData("[contour]\ntabs = 0\ntab-width = 1", "contour.tabs")]
+    [InlineData("[contour]\ntabs = 25\ntab-width = 1", "contour.tabs")]
+    [InlineData("[contour]\ntabs = 2.5\ntab-width = 1", "contour.tabs")]
+    [InlineData("[contour]\nstart = \"flank\"", "contour.start")]
+    [InlineData("[contour]\nstrat = \"tip\"", "contour.strat")]
     [InlineData("compensates = true\n[[kerf]]\nmaterial = \"brass\"\nthickness = [1, 2]\nwidth = 0.2\nsource = \"t\"", "kerf")]
     public void What_cannot_be_is_told_by_its_key(string text, string key)
     {

@@ -10,13 +10,13 @@ public class RealGearsTests
     public static TheoryData<string, DxfVersion> DxfCases { get; } =
     [
         .. RealGears.All.Keys.Select(name => (name, DxfVersion.R2000)),
-        ("tide pinion", DxfVersion.R12), ("moon wheel", DxfVersion.R12), ("undercut", DxfVersion.R12), ("small", DxfVersion.R12),
+        ("tide pinion", DxfVersion.R12), ("moon wheel", DxfVersion.R12), ("undercut", DxfVersion.R12), ("small", DxfVersion.R12), ("tabbed", DxfVersion.R12),
     ];
 
     public static TheoryData<string> SvgCases { get; } = [.. RealGears.All.Keys];
 
     [Fact]
-    public void All_eight_gears_of_the_dial_are_among_them() => Assert.Equal(12, RealGears.All.Count);
+    public void All_eight_gears_of_the_dial_are_among_them() => Assert.Equal(14, RealGears.All.Count);
 
     [Theory, MemberData(nameof(DxfCases))]
     public void Dxf_readers_read_the_gear(string gear, DxfVersion version)

@@ -50,7 +50,8 @@ public sealed class GearPairTests
                 double m = pair.First.Module;
                 double closed = GearPair.ZeroBacklashDistance(pair.First, pair.Second)!.Value;
                 int sense = pair is RingPair ? -1 : 1;
-                foreach (double distance in (double[])[closed + (sense * 0.003), pair.CentreDistance, closed + (sense * 0.12 * m)])
+                double[] distances = [closed + (sense * 0.003), pair.CentreDistance, closed + (sense * 0.12 * m)];
+                foreach (double distance in distances.Where(distance => distance > pair.Layout.LeastDistance))
                 {
                     GearPair at = GearPair.At(pair.First, pair.Second, distance);
                     if (IsSound(at))
