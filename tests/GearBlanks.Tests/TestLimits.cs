@@ -44,6 +44,7 @@ internal static class TestLimits
         {
             BacklashLeast = AtLeast(0, null),
             BacklashGreatest = AtMost(0.2, 0.4),
+            FilletClearanceLeast = AtLeast(-0.01, 0),
             BindingShare = AtMost(0, 0.001),
             RattlingShare = AtMost(0.01, 0.1),
             ApproachShare = AtMost(0.5, null),

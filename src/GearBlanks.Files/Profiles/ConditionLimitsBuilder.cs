@@ -19,6 +19,7 @@ internal static class ConditionLimitsBuilder
     {
         BacklashLeast = Limit(file, "backlash-least"),
         BacklashGreatest = Limit(file, "backlash-greatest"),
+        FilletClearanceLeast = Limit(file, "fillet-clearance-least"),
         BindingShare = Limit(file, "binding-share"),
         RattlingShare = Limit(file, "rattling-share"),
         ApproachShare = Limit(file, "approach-share"),

@@ -112,6 +112,7 @@ internal static class ProfileKeys
         .. StackLimitKeys.All,
         Or(Limit("backlash-least", "Least backlash of any build under the job's conditions, in modules.")),
         Or(Limit("backlash-greatest", "Greatest backlash of any build, in modules; over its `fails-above` a build counts as rattling.")),
+        Or(Limit("fillet-clearance-least", "Least room between a tip corner and the mate's fillet in any build, in modules.")),
         Or(Limit("binding-share", "Share of random builds in which a mesh binds, 0 to 1.")),
         Or(Limit("rattling-share", "Share of random builds in which a mesh rattles, 0 to 1.")),
         Or(Limit("approach-share", "Share of the path of contact before the pitch point where the larger gear drives, 0 to 1.")),

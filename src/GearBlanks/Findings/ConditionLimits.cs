@@ -9,6 +9,9 @@ public sealed record ConditionLimits
     /// <summary>Greatest backlash of any build, in modules; beyond its failing bound a build rattles.</summary>
     public required Limit BacklashGreatest { get; init; }
 
+    /// <summary>Least room between a tip corner and the mate's fillet in any build, in modules.</summary>
+    public required Limit FilletClearanceLeast { get; init; }
+
     /// <summary>Share of builds in which a mesh binds, 0 to 1.</summary>
     public required Limit BindingShare { get; init; }
 

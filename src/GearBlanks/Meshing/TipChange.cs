@@ -1,6 +1,5 @@
 using GearBlanks.Findings;
 using GearBlanks.Teeth;
-using MathNet.Numerics.RootFinding;
 
 namespace GearBlanks.Meshing;
 
@@ -10,6 +9,9 @@ internal static class TipChange
     // The tip keeps this share of the way to the form circle.
     private const double KeptFlank = 0.01;
 
+    // mm, of a tip diameter or a rack's tip height.
+    private const double Grid = 0.01;
+
     /// <summary>The sentence for a tip shorter by a length, mm.</summary>
     public static string By(Toothing one, string name, double shorter)
     {
@@ -17,19 +19,27 @@ internal static class TipChange
         return $"{Verb(one, isInSentence: false)} of {name} by {by}.";
     }
 
-    /// <summary>The start of a sentence for the longest tip with room; null where no tip has.</summary>
+    /// <summary>The start of a sentence for the longest tip with room, on the grid of hundredths that people type in; null where no tip has.</summary>
     /// <param name="one">Whose tip changes.</param>
     /// <param name="name">Its name.</param>
-    /// <param name="room">Room with a changed tip, mm; enough where it is positive.</param>
+    /// <param name="room">Room with a changed tip, mm; enough where it is positive. The shorter the tip the more there is.</param>
     public static string? To(Toothing one, string name, Func<Toothing, double> room)
     {
         (double tip, double form) = Ends(one);
-        double At(double shorter) => tip + (shorter * (form - tip));
-        double Room(double shorter) => room(Toothing.Of(one.Data.WithTip(At(shorter))));
-        const double shortest = 1 - KeptFlank;
-        return Room(shortest) > 0 && Brent.TryFindRoot(Room, 0, shortest, 1e-7, 100, out double least)
-            ? $"{Verb(one, isInSentence: false)} of {name} to {Words.Mm(OnGrid(one, At(least)))}"
-            : null;
+        bool IsEnough(int steps) => room(Toothing.Of(one.Data.WithTip(Shortened(one, steps * Grid)))) > 0;
+        (int low, int high) = (0, (int)((1 - KeptFlank) * Math.Abs(tip - form) / Grid));
+        if (high == 0 || !IsEnough(high))
+        {
+            return null;
+        }
+
+        while (high - low > 1)
+        {
+            int middle = (low + high) / 2;
+            (low, high) = IsEnough(middle) ? (low, middle) : (middle, high);
+        }
+
+        return $"{Verb(one, isInSentence: false)} of {name} to {Words.Mm(Shortened(one, high * Grid))}";
     }
 
     /// <summary>What is done to the tip.</summary>

@@ -42,6 +42,7 @@ public sealed class ConditionsProfileTests : IDisposable
         Assert.Equal(builtIn.Conditions, old.Conditions);
         Assert.Equal(0, builtIn.Conditions.BacklashLeast.FailsBelow);
         Assert.Equal(0.4, builtIn.Conditions.BacklashGreatest.FailsAbove);
+        Assert.Equal((-0.01, 0), (builtIn.Conditions.FilletClearanceLeast.FailsBelow, builtIn.Conditions.FilletClearanceLeast.TightBelow));
         Assert.Equal(0.001, builtIn.Conditions.BindingShare.FailsAbove);
         Assert.Equal(0.1, builtIn.Conditions.RattlingShare.FailsAbove);
         Assert.Equal(0.5, builtIn.Conditions.ApproachShare.TightAbove);

@@ -145,7 +145,7 @@ public sealed class MechanismCheckTests
             DistanceSpread = new Limit(null, null, 0.02, 0.1, "test"),
             FaceOverlap = None,
             HandError = None,
-            Conditions = new ConditionLimits { BacklashLeast = None, BacklashGreatest = None, BindingShare = None, RattlingShare = None, ApproachShare = None },
+            Conditions = new ConditionLimits { BacklashLeast = None, FilletClearanceLeast = None, BacklashGreatest = None, BindingShare = None, RattlingShare = None, ApproachShare = None },
         };
     }
 }

@@ -45,6 +45,7 @@ internal static class ConditionsFindings
     // Every figure of the mesh but the backlash, whose bounds are exact, at the end where it is worse.
     private static IEnumerable<Finding> AtDistances(Mesh mesh, MeshConditions under, string place, Limits limits)
     {
+        Limits own = limits with { FilletClearance = limits.Conditions.FilletClearanceLeast };
         IEnumerable<Finding> atEnds = At(under.LeastDistance, "least").Concat(At(under.GreatestDistance, "greatest"));
         foreach (IGrouping<string, Finding> ends in atEnds.GroupBy(finding => finding.Name))
         {
@@ -54,7 +55,7 @@ internal static class ConditionsFindings
 
         IEnumerable<Finding> At(MeshAtDistance end, string which) => end.Pair is not { } pair
             ? []
-            : PairCheck.Of(pair, mesh.First.Name, mesh.Second.Name, place, limits, mesh.WantedBacklash)
+            : PairCheck.Of(pair, mesh.First.Name, mesh.Second.Name, place, own, mesh.WantedBacklash)
                 .Where(finding => finding.Name != "backlash")
                 .Select(finding => finding with
                 {
