@@ -74,6 +74,7 @@ public static class App
             CutCommand.Make(console),
             GearCommand.Make(console),
             MeshCommand.Make(console),
+            RollCommand.Make(console),
             SharedOptions.Json,
         };
 

@@ -11,7 +11,7 @@ public static class Explanations
 
     /// <summary>All of them, by name.</summary>
     public static ImmutableSortedDictionary<string, Explanation> All { get; } =
-        Teeth().Concat(Meshes()).Concat(Rings()).Concat(Blanks()).Concat(Sandwiches()).Concat(Stack()).Concat(Trains()).Concat(Conditions())
+        Teeth().Concat(Meshes()).Concat(Rings()).Concat(Blanks()).Concat(Sandwiches()).Concat(Stack()).Concat(Trains()).Concat(Conditions()).Concat(Rolls())
             .ToImmutableSortedDictionary(one => one.Name, one => one, StringComparer.Ordinal);
 
     private static IEnumerable<Explanation> Teeth() =>
@@ -127,5 +127,15 @@ public static class Explanations
             ["Shift the driver up and the driven gear down.", "Shorten the driven gear's tips."]),
         new("grade-range", "The gear lies outside the sizes that ISO 1328-1 gives tolerances for.", "module, tooth count, diameter, face width against the standard's ranges", "ISO 1328-1:2013, clause 1; from memory",
             ["Give tolerances of your own.", "Set outside-standard, and read the figures as a guess."]),
+    ];
+
+    private static IEnumerable<Explanation> Rolls() =>
+    [
+        new("roll-contact", "At some position of the roll no tooth of one gear reaches a tooth of the other.", "first contact of the outlines at every position; the turn at which there is none", Plain,
+            ["Close the distance (in a ring: open it).", "Use longer tips or more teeth."]),
+        new("roll-interference", "Rolled as they are, one gear's material is in the other's way.", "how deep a tip would dig in along the normal if the flanks alone carried", Plain,
+            ["Round or shorten the tips.", "Cut the roots deeper, or with a smaller tool.", "Open the distance (in a ring: close it)."]),
+        new("roll-backlash", "The least play between the two outlines over the whole roll: below 0 the pair does not turn.", "difference of the two turns at which a gear is stopped, times its working radius", Plain,
+            ["Set the distance at which the pair just turns, or more (in a ring: less).", "Thin the teeth."]),
     ];
 }

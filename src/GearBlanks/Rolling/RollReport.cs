@@ -15,7 +15,23 @@ namespace GearBlanks.Rolling;
 /// <param name="Track">Every position.</param>
 public sealed record RollReport(
     RollRequest Request, int Positions, Deviation Leading, Deviation Trailing, RollRange Backlash, double WorkingRadius, double? LostAt,
-    RollInterference? Interference, DoubleFlank? DoubleFlank, ImmutableArray<RollPoint> Track);
+    RollInterference? Interference, DoubleFlank? DoubleFlank, ImmutableArray<RollPoint> Track)
+{
+    // Seen tip upward, a tooth's left flank is its counter-clockwise one outside and its clockwise one in a ring.
+    private bool LeadsOnLeft => Request.Second.Kind != RollKind.Ring;
+
+    /// <summary>Transmission error while the first one's left flanks touch (ISO 21771: the left one seen tip upward).</summary>
+    public Deviation Left => LeadsOnLeft ? Leading : Trailing;
+
+    /// <summary>The same of its right flanks.</summary>
+    public Deviation Right => LeadsOnLeft ? Trailing : Leading;
+
+    /// <summary>How many mm of arc or way a rad of the second one is where lengths are given: on its reference circle where it is known, else on its working circle.</summary>
+    public double ReferenceRadius => Request.Second.ReferenceRadius ?? WorkingRadius;
+
+    /// <summary>True where nothing is in the way, something always touches, and there is play all the way.</summary>
+    public bool Runs => Interference is null && LostAt is null && Backlash.Least >= 0;
+}
 
 /// <summary>Least, mean and greatest over a roll.</summary>
 public readonly record struct RollRange(double Least, double Mean, double Greatest);
