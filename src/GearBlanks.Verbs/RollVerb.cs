@@ -1,4 +1,7 @@
 using System.Collections.Immutable;
+using GearBlanks.Curves;
+using GearBlanks.Files.Folders;
+using GearBlanks.Files.Rolls;
 using GearBlanks.Findings;
 using GearBlanks.Mechanisms;
 using GearBlanks.Rolling;
@@ -7,10 +10,23 @@ using GearBlanks.Teeth;
 namespace GearBlanks.Verbs;
 
 /// <summary>A pair to be rolled, as a command line gives it: two drawings and a distance, or a mesh of a job.</summary>
+/// <param name="First">The drawing of the gear that drives; null for a job.</param>
+/// <param name="Second">The drawing of the other gear; null for a job.</param>
 /// <param name="Job">The job file; null for two drawings.</param>
-/// <param name="Mesh">Name of the mesh; null for the only one.</param>
+/// <param name="Mesh">Name of the job's mesh; null for the only one.</param>
+/// <param name="Distance">Distance of the axes, mm; null for the job's.</param>
 /// <param name="How">How it is rolled.</param>
-public sealed record RollAsked(string? Job, string? Mesh, RollManner How);
+public sealed record RollAsked(string? First, string? Second, string? Job, string? Mesh, double? Distance, RollManner How)
+{
+    /// <summary>The first gear's axis in its drawing, mm; null to find it from the bore.</summary>
+    public Point? FirstCentre { get; init; }
+
+    /// <summary>The second gear's axis in its drawing, mm; null to find it from the bore.</summary>
+    public Point? SecondCentre { get; init; }
+
+    /// <summary>True to roll gears whose pitches do not match.</summary>
+    public bool AnyPitch { get; init; }
+}
 
 /// <summary>How a pair is rolled.</summary>
 /// <param name="WithDoubleFlank">True to roll it without play as well.</param>
@@ -45,7 +61,13 @@ public static class RollVerb
     /// <summary>Runs the verb.</summary>
     public static Outcome<RollResult> Run(RollAsked asked)
     {
-        Outcome<RolledPair> pair = RolledPair.OfJob(asked.Job!, asked.Mesh);
+        ImmutableArray<Problem> problems = [.. RollContradictions.Of(asked)];
+        if (problems.Length > 0)
+        {
+            return problems;
+        }
+
+        Outcome<RolledPair> pair = asked.Job is { } job ? RolledPair.OfJob(job, asked) : RolledPair.OfDrawings(asked);
         return pair.Value is null ? pair.Problems : Roll(pair.Value, asked.How);
     }
 
@@ -53,18 +75,33 @@ public static class RollVerb
     {
         try
         {
+            (double first, double second) = pair.IsTurned ? (how.Eccentricity.Second, how.Eccentricity.First) : how.Eccentricity;
             RollReport report = RollTest.Of(new RollRequest(pair.First, pair.Second, pair.Distance)
             {
                 Length = how.Hunting ? RollLength.HuntingPeriod : RollLength.Turn,
                 WithDoubleFlank = how.WithDoubleFlank,
-                FirstEccentricity = new(how.Eccentricity.First, 0),
-                SecondEccentricity = new(how.Eccentricity.Second, 0),
+                FirstEccentricity = new Vector(first, 0),
+                SecondEccentricity = new Vector(second, 0),
             });
-            return new RollResult(report, pair.Name, [.. RollCheck.Of(report, pair.Name)], Cautions, pair.Remarks, []);
+            return Write(new RollResult(report, pair.Name, [.. RollCheck.Of(report, pair.Name)], Cautions, pair.Remarks, []), how);
         }
         catch (GearGeometryException e)
         {
             return CommandLine.Problem("roll", e);
         }
+    }
+
+    private static Outcome<RollResult> Write(RollResult result, RollManner how)
+    {
+        (string? File, Func<RollReport, byte[]> Make)[] wanted = [(how.Csv, RollCsv.Write), (how.Plot, report => RollPlot.Write(report, result.Name))];
+        foreach ((string? file, Func<RollReport, byte[]> make) in wanted)
+        {
+            if (file is not null && SingleFile.Write(file, make(result.Report), mustBeNew: false) is { Value: null } failed)
+            {
+                return failed.Problems;
+            }
+        }
+
+        return result with { Files = [.. wanted.Select(one => one.File).OfType<string>()] };
     }
 }

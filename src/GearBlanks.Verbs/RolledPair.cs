@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using GearBlanks.Files.Drawings;
 using GearBlanks.Files.Jobs;
 using GearBlanks.Files.Keys;
 using GearBlanks.Files.Profiles;
+using GearBlanks.Findings;
 using GearBlanks.Mechanisms;
 using GearBlanks.Rolling;
 using GearBlanks.Teeth;
@@ -16,8 +18,46 @@ namespace GearBlanks.Verbs;
 /// <param name="Remarks">What there is to say of them.</param>
 internal sealed record RolledPair(string Name, RollGear First, RollGear Second, double Distance, ImmutableArray<string> Remarks)
 {
+    // Of the base pitch: neighbours among modules and diametral pitches differ by less, other pressure angles by more.
+    private const double OnePitch = 0.02;
+
+    /// <summary>True where the gear that was named first is the second one: a rack.</summary>
+    public bool IsTurned { get; init; }
+
+    /// <summary>Two drawings.</summary>
+    public static Outcome<RolledPair> OfDrawings(RollAsked asked)
+    {
+        Outcome<DrawnGear> first = DrawingReader.Read(asked.First!, asked.FirstCentre, "--centre-a");
+        Outcome<DrawnGear> second = DrawingReader.Read(asked.Second!, asked.SecondCentre, "--centre-b");
+        if (first.Value is null || second.Value is null)
+        {
+            return first.Problems.AddRange(second.Problems);
+        }
+
+        (string one, string other) = (Path.GetFileName(asked.First!), Path.GetFileName(asked.Second!));
+        (one, other) = one == other ? (one + " (A)", other + " (B)") : (one, other);
+        try
+        {
+            var pair = new RolledPair(
+                $"{one} and {other}", Made(one, first.Value), Made(other, second.Value), asked.Distance!.Value,
+                [.. first.Value.Remarks.Select(remark => $"{one}: {remark}"), .. second.Value.Remarks.Select(remark => $"{other}: {remark}")]);
+            return asked.AnyPitch || Math.Abs(pair.First.BasePitch - pair.Second.BasePitch) <= OnePitch * pair.First.BasePitch ? pair : OtherPitch(pair);
+        }
+        catch (GearGeometryException e)
+        {
+            return CommandLine.Problem("roll", e);
+        }
+    }
+
+    private static RollGear Made(string name, DrawnGear drawn) => RollGear.OfPath(name, drawn.Teeth, drawn.IsRing);
+
+    private static ImmutableArray<Problem> OtherPitch(RolledPair pair) => CommandLine.Problem(
+        "roll", null,
+        $"The pitches do not match: base pitch {Words.Mm(pair.First.BasePitch)} of {pair.First.Name} ({pair.First.Teeth} teeth), {Words.Mm(pair.Second.BasePitch)} of {pair.Second.Name} ({pair.Second.Teeth} teeth)",
+        "gears of one module and pressure angle, drawn in the units that they say; --any-pitch rolls these as they are");
+
     /// <summary>A mesh of a job at the distance that the frame really has.</summary>
-    public static Outcome<RolledPair> OfJob(string file, string? name)
+    public static Outcome<RolledPair> OfJob(string file, RollAsked asked)
     {
         Outcome<Job> job = JobReader.Read(file);
         if (job.Value is null)
@@ -31,8 +71,8 @@ internal sealed record RolledPair(string Name, RollGear First, RollGear Second, 
             return mechanism.Problems;
         }
 
-        Outcome<Mesh> mesh = MeshOf(mechanism.Value, name, file);
-        return mesh.Value is null ? mesh.Problems : Of(mesh.Value);
+        Outcome<Mesh> mesh = MeshOf(mechanism.Value, asked.Mesh, file);
+        return mesh.Value is null ? mesh.Problems : Of(mesh.Value, asked.Distance);
     }
 
     private static Outcome<Mesh> MeshOf(Mechanism mechanism, string? name, string file)
@@ -49,15 +89,18 @@ internal sealed record RolledPair(string Name, RollGear First, RollGear Second, 
         };
     }
 
-    private static Outcome<RolledPair> Of(Mesh mesh)
+    private static Outcome<RolledPair> Of(Mesh mesh, double? distance)
     {
         bool isTurned = mesh.First.Toothing is RackBar;
         (MountedGear first, MountedGear second) = isTurned ? (mesh.Second, mesh.First) : (mesh.First, mesh.Second);
         try
         {
             return new RolledPair(
-                $"mesh {mesh.Name}", RollGear.Of(first.Name, first.Toothing), RollGear.Of(second.Name, second.Toothing), mesh.Pair.CentreDistance,
-                isTurned ? [$"{first.Name} drives: a rack is rolled as the driven one."] : []);
+                $"mesh {mesh.Name}", RollGear.Of(first.Name, first.Toothing), RollGear.Of(second.Name, second.Toothing), distance ?? mesh.Pair.CentreDistance,
+                isTurned ? [$"{first.Name} drives: a rack is rolled as the driven one."] : [])
+            {
+                IsTurned = isTurned,
+            };
         }
         catch (GearGeometryException e)
         {

@@ -9,7 +9,7 @@ namespace GearBlanks.Rolling;
 /// </summary>
 internal sealed class ContactSolver
 {
-    // Product of the step, mm, and of the difference of directions that may be left: far below 0.1 arcsecond at any radius.
+    // mm along the normal: far below 0.1 arcsecond at any radius.
     private const double Exactness = 1e-10;
 
     // A guard against a hang only.
@@ -23,6 +23,9 @@ internal sealed class ContactSolver
 
     private const int LeastSamples = 10;
 
+    // Of a tooth's depth: farther from the second one's tip circle no point below can come inside it.
+    private const double Margin = 0.3;
+
     // mm: a tip below the root circle by less stands on it.
     private const double Touching = 1e-9;
 
@@ -31,6 +34,7 @@ internal sealed class ContactSolver
     private readonly RollGear _second;
     private readonly bool _isRack;
     private readonly int _outward;
+    private readonly double _margin;
 
     // Of the tooth side that is looked at.
     private double _cosine;
@@ -56,6 +60,7 @@ internal sealed class ContactSolver
         _outward = _second.Kind == RollKind.Ring ? -1 : 1;
         FirstCentre = first;
         SecondCentre = second;
+        _margin = Margin * Math.Abs(_first.TipRadius - _first.RootRadius);
         _nodes = new SideNodes(_first, Math.Max(LeastSamples, 2 * _second.Sides.Max(side => side.Curves.Length)));
         _mate = _second.Sides[0];
     }
@@ -93,7 +98,8 @@ internal sealed class ContactSolver
         return contact;
     }
 
-    private static Vector Turned(Vector vector, double angle)
+    /// <summary>A displacement turned about the origin by an angle, rad.</summary>
+    public static Vector Turned(Vector vector, double angle)
     {
         (double sine, double cosine) = Math.SinCos(angle);
         return new Vector((cosine * vector.X) - (sine * vector.Y), (sine * vector.X) + (cosine * vector.Y));
@@ -133,50 +139,50 @@ internal sealed class ContactSolver
         return _best;
     }
 
+    // From the tip down: where a point is out of the mate's reach, those below it are farther still.
     private void Scan(int side)
     {
-        int end = _nodes.Starts[side + 1];
         int start = _nodes.Starts[side];
-        Reading before = ReadNode(start);
-        if (before.IsInside && before.Growth <= 0)
+        int last = _nodes.Starts[side + 1] - 1;
+        Reading above = ReadNode(last);
+        if (above.IsInside && above.Growth >= 0)
         {
-            Offer(before, _nodes.X[start], _nodes.Y[start]);
+            Offer(above, _nodes.X[last], _nodes.Y[last]);
         }
 
-        for (int i = start + 1; i < end; i++)
+        for (int i = last - 1; i >= start && Beyond(above) < _margin; i--)
         {
             Reading here = ReadNode(i);
-            if (_nodes.Curve[i] != _nodes.Curve[i - 1])
+            if (_nodes.Curve[i] != _nodes.Curve[i + 1])
             {
-                if (here.IsInside && before.Growth >= 0 && here.Growth <= 0)
+                if (here.IsInside && here.Growth >= 0 && above.Growth <= 0)
                 {
-                    Offer(before, _nodes.X[i], _nodes.Y[i]);
+                    Offer(here, _nodes.X[i], _nodes.Y[i]);
                 }
             }
-            else if (before.IsInside && here.IsInside ? before.Growth > 0 && here.Growth < 0
-                : before.IsInside ? before.Growth > 0 : here.IsInside && here.Growth < 0)
+            else if (here.IsInside && above.IsInside ? here.Growth > 0 && above.Growth < 0
+                : here.IsInside ? here.Growth > 0 : above.IsInside && above.Growth < 0)
             {
-                Refine(i, before, here);
+                Refine(i, here, above);
             }
 
-            before = here;
-        }
+            if (i == start && here.IsInside && here.Growth <= 0)
+            {
+                Offer(here, _nodes.X[i], _nodes.Y[i]);
+            }
 
-        if (before.IsInside && before.Growth >= 0)
-        {
-            Offer(before, _nodes.X[end - 1], _nodes.Y[end - 1]);
+            above = here;
         }
     }
 
     // Between two samples: where the growth ends, or the second one's tip circle is met.
-    private void Refine(int upper, in Reading lower, in Reading higher)
+    private void Refine(int lowest, in Reading lower, in Reading higher)
     {
-        Curve curve = _nodes.Curves[_nodes.Curve[upper]];
-        (double low, double high) = (_nodes.Parameter[upper - 1], _nodes.Parameter[upper]);
+        Curve curve = _nodes.Curves[_nodes.Curve[lowest]];
+        (double low, double high) = (_nodes.Parameter[lowest], _nodes.Parameter[lowest + 1]);
         bool isTip = !(lower.IsInside && higher.IsInside);
         (double atLow, double atHigh) = isTip ? (Beyond(lower), Beyond(higher)) : (lower.Growth, higher.Growth);
         double parameter = low;
-        double width = Math.Abs(high - low);
         Point point = default;
         Reading reading = lower;
         for (int i = 0; i < MostSteps; i++)
@@ -189,7 +195,7 @@ internal sealed class ContactSolver
             reading = Read(state.Point.X, state.Point.Y, state.Tangent.X, state.Tangent.Y);
             double value = isTip ? Beyond(reading) : reading.Growth;
             double step = Math.Abs((high - low) * state.Speed);
-            if (Math.Abs(value) * (isTip ? 1 : step) < Exactness || step < Exactness)
+            if ((isTip ? Math.Abs(value) : value * value * step / Math.Abs(atLow - atHigh)) < Exactness || step < Exactness)
             {
                 break;
             }
@@ -248,6 +254,7 @@ internal sealed class ContactSolver
         {
             Limit = limit,
             Tooth = _tooth,
+            Place = new Point(x, y),
             FirstRadius = ownRadius,
             SecondRadius = reading.Radius,
             Lever = (isTip ? Math.Abs(reading.Radial) : _mate.SlopeAt(reading.Radius).X) * (_isRack ? 1 : reading.Radius),

@@ -79,21 +79,28 @@ public sealed class RollGear
     {
         RollKind kind = toothing switch { RingGear => RollKind.Ring, RackBar => RollKind.Rack, _ => RollKind.External };
         RollSide[] sides = new RollTeeth(
-            outline ?? toothing.Outline(), kind, toothing is RackBar rack ? (rack.RootHeight, rack.TipHeight) : null).Sides();
+            (outline ?? toothing.Outline()).Curves(), kind, toothing is RackBar rack ? (rack.RootHeight, rack.TipHeight) : null).Sides();
         return sides.Length == 2 * toothing.Teeth
             ? new RollGear(name, kind, sides, toothing)
             : throw new GearGeometryException("other-teeth", $"The contour of {name} has another number of teeth; teeth", sides.Length / 2, toothing.Teeth, "roll the contour that was made from this gear");
     }
 
     /// <summary>A contour of any chain of curves.</summary>
+    /// <inheritdoc cref="OfPath"/>
+    public static RollGear OfOutline(string name, Outline outline, bool isRing = false) => OfCurves(name, outline.Curves(), isRing);
+
+    /// <summary>A contour of lines and arcs, as files carry it.</summary>
     /// <param name="name">Its name.</param>
     /// <param name="outline">The contour, counter-clockwise about the axis at the origin.</param>
     /// <param name="isRing">True where the material lies outside.</param>
     /// <exception cref="GearGeometryException">The contour has no teeth, or they do not stand evenly around the origin.</exception>
-    public static RollGear OfOutline(string name, Outline outline, bool isRing = false)
+    public static RollGear OfPath(string name, ArcPath outline, bool isRing = false) =>
+        OfCurves(name, Enumerable.Range(0, PathPiece.CountIn(outline)).Select(i => PathPiece.At(outline, i).AsCurve()), isRing);
+
+    private static RollGear OfCurves(string name, IEnumerable<Curve> curves, bool isRing)
     {
         RollKind kind = isRing ? RollKind.Ring : RollKind.External;
-        var gear = new RollGear(name, kind, new RollTeeth(outline, kind, null).Sides(), null);
+        var gear = new RollGear(name, kind, new RollTeeth(curves, kind, null).Sides(), null);
         double worst = Enumerable.Range(0, gear.Teeth).Max(gear.Unevenness);
         return worst <= MostUneven
             ? gear

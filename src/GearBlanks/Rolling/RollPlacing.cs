@@ -20,8 +20,8 @@ internal sealed class RollPlacing
         IsInternal = first.Kind == RollKind.Ring || second.Kind == RollKind.Ring;
         double perTooth = second.Pitch / first.Pitch;
         Ratio = IsInternal ? perTooth : -perTooth;
-        Gap = NearestGap();
-        double gap = GapMiddle(Gap);
+        Gap = (int)Math.Round((-first.Middles[0] / first.Pitch) - 0.5);
+        double gap = GapMiddle(((Gap % first.Teeth) + first.Teeth) % first.Teeth);
         Tooth = second.Kind == RollKind.Rack ? RollSpan.EndTeeth : 0;
         double facing = second.Kind == RollKind.External && !IsInternal ? Math.PI : 0;
         _zero = facing + (gap * Ratio) - second.Middles[Tooth];
@@ -37,7 +37,7 @@ internal sealed class RollPlacing
     /// <summary>The second one's turn for each rad of the first one's; of a rack mm.</summary>
     public double Ratio { get; }
 
-    /// <summary>The first one's gap that lies nearest to +X: the number of the tooth before it.</summary>
+    /// <summary>The first one's gap that lies nearest to +X: the number of the tooth before it, counted on without end from its first tooth; may be negative.</summary>
     public int Gap { get; }
 
     /// <summary>The second one's tooth that stands in it.</summary>
@@ -70,17 +70,6 @@ internal sealed class RollPlacing
             _ => ((tip * tip) + (distance * distance) - (mate * mate)) / (2 * tip * distance),
         };
         return cosine >= 1 ? null : cosine <= -1 ? Math.PI : Math.Acos(cosine);
-    }
-
-    private int NearestGap()
-    {
-        int best = 0;
-        for (int i = 1; i < First.Teeth; i++)
-        {
-            best = Math.Abs(GapMiddle(i)) < Math.Abs(GapMiddle(best)) ? i : best;
-        }
-
-        return best;
     }
 
     // Between a tooth and the next, rad in (-pi, pi].

@@ -12,19 +12,20 @@ namespace GearBlanks.Rolling;
 /// <param name="LostAt">Turn of the first one, rad, at which nothing touches any more; null where something always does.</param>
 /// <param name="Interference">The deepest; null where there is none.</param>
 /// <param name="DoubleFlank">The roll without play; null where it was not asked for.</param>
+/// <param name="Worst">The worst contact: where the deepest interference is, else where the second one lags or leads most.</param>
 /// <param name="Track">Every position.</param>
 public sealed record RollReport(
     RollRequest Request, int Positions, Deviation Leading, Deviation Trailing, RollRange Backlash, double WorkingRadius, double? LostAt,
-    RollInterference? Interference, DoubleFlank? DoubleFlank, ImmutableArray<RollPoint> Track)
+    RollInterference? Interference, DoubleFlank? DoubleFlank, ContactView Worst, ImmutableArray<RollPoint> Track)
 {
-    // Seen tip upward, a tooth's left flank is its counter-clockwise one outside and its clockwise one in a ring.
-    private bool LeadsOnLeft => Request.Second.Kind != RollKind.Ring;
+    /// <summary>True where the counter-clockwise stop is on left flanks: seen tip upward, a left flank is the counter-clockwise one outside, and in a ring the clockwise one.</summary>
+    public bool IsLeadingLeft => Request.Second.Kind != RollKind.Ring;
 
     /// <summary>Transmission error while the first one's left flanks touch (ISO 21771: the left one seen tip upward).</summary>
-    public Deviation Left => LeadsOnLeft ? Leading : Trailing;
+    public Deviation Left => IsLeadingLeft ? Leading : Trailing;
 
     /// <summary>The same of its right flanks.</summary>
-    public Deviation Right => LeadsOnLeft ? Trailing : Leading;
+    public Deviation Right => IsLeadingLeft ? Trailing : Leading;
 
     /// <summary>How many mm of arc or way a rad of the second one is where lengths are given: on its reference circle where it is known, else on its working circle.</summary>
     public double ReferenceRadius => Request.Second.ReferenceRadius ?? WorkingRadius;

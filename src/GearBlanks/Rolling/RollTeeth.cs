@@ -7,7 +7,10 @@ namespace GearBlanks.Rolling;
 internal sealed class RollTeeth
 {
     // In mm: a land or root circle is level within this, so that it belongs to neither side.
-    private const double Level = 1e-7;
+    private const double Level = 1e-6;
+
+    // Of its length: what rises less is a land or a root, written with rounded numbers.
+    private const double Tangential = 1e-4;
 
     private readonly Curve[] _curves;
     private readonly double[] _starts;
@@ -16,13 +19,13 @@ internal sealed class RollTeeth
     private readonly double _floor;
 
     /// <summary>Looks at a contour, counter-clockwise about the origin.</summary>
-    /// <param name="outline">The contour.</param>
+    /// <param name="contour">Its curves in order of travel.</param>
     /// <param name="kind">What it is.</param>
     /// <param name="ends">Heights of root and tip of a rack, whose back lies lower still; null to find them.</param>
-    public RollTeeth(Outline outline, RollKind kind, (double Root, double Tip)? ends)
+    public RollTeeth(IEnumerable<Curve> contour, RollKind kind, (double Root, double Tip)? ends)
     {
         _kind = kind;
-        _curves = [.. outline.Curves().SelectMany(curve => HeightSplit.Monotone(curve, kind == RollKind.Rack))];
+        _curves = [.. contour.SelectMany(curve => HeightSplit.Monotone(curve, kind == RollKind.Rack))];
         _starts = [.. _curves.Select(curve => HeightOf(curve.StartPoint))];
         _floor = ends?.Root ?? double.NegativeInfinity;
         _middle = ((ends?.Root ?? _starts.Min()) + (ends?.Tip ?? _starts.Max())) / 2;
@@ -62,7 +65,7 @@ internal sealed class RollTeeth
         var side = new List<Curve>();
         for (int i = first; ; i = Along(i, toTip))
         {
-            if (Math.Abs(HeightOf(_curves[i].EndPoint) - _starts[i]) > Level)
+            if (Math.Abs(HeightOf(_curves[i].EndPoint) - _starts[i]) > Math.Max(Level, Tangential * _curves[i].Length))
             {
                 side.Add(toTip > 0 ? _curves[i] : _curves[i].Reversed());
             }

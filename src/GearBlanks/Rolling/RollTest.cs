@@ -27,7 +27,7 @@ public static class RollTest
             request, span.Count, Deviation.Of(leading, span.PerPitch), Deviation.Of(trailing, span.PerPitch), Play(leading, trailing),
             WorkingRadius(request), lostAt, worst,
             distances is null ? null : new DoubleFlank(Deviation.Of(distances, span.PerPitch), solver.Placing.IsInternal ? distances.Min() : distances.Max()),
-            Track(request, span, leading, trailing, distances));
+            ContactView.Of(solver, request, worst, TurnOfWorst(request, span, leading)), Track(request, span, leading, trailing, distances));
     }
 
     private static (RollInterference? Worst, double? LostAt) Roll(RollRequest request, ContactSolver solver, RollSpan span, double[] leading, double[] trailing)
@@ -94,6 +94,19 @@ public static class RollTest
         }
 
         return new RollRange(least, sum / leading.Length, greatest);
+    }
+
+    // Where nothing is in the way: the position farthest from the mean.
+    private static double TurnOfWorst(RollRequest request, RollSpan span, double[] leading)
+    {
+        double mean = leading.Where(double.IsFinite).DefaultIfEmpty().Average();
+        int worst = 0;
+        for (int i = 1; i < leading.Length; i++)
+        {
+            worst = double.IsFinite(leading[i]) && !(Math.Abs(leading[i] - mean) <= Math.Abs(leading[worst] - mean)) ? i : worst;
+        }
+
+        return span.TurnAt(worst, request.First.Teeth);
     }
 
     private static ImmutableArray<RollPoint> Track(RollRequest request, RollSpan span, double[] leading, double[] trailing, double[]? distances)
