@@ -128,7 +128,7 @@ internal sealed record PlotPanel(double Left, double Bottom, double Width, doubl
     {
         double rough = (high - low) / MostTicks;
         double power = Math.Pow(10, Math.Floor(Math.Log10(rough)));
-        return power * (rough / power switch { <= 1 => 1, <= 2 => 2, <= 5 => 5, _ => 10.0 });
+        return power * ((rough / power) switch { <= 1 => 1, <= 2 => 2, <= 5 => 5, _ => 10.0 });
     }
 
     private static string InWords(double value, double step)

@@ -41,11 +41,10 @@ internal static class WorstContact
 
     private static IEnumerable<(string Words, Ink Ink)> Captions(RollReport report, double bar, double scale)
     {
-        string name(RollGear gear) => gear.Name;
         yield return (string.Create(CultureInfo.InvariantCulture, $"{(report.Interference is null ? "contact farthest from the mean" : "deepest interference")}, {scale:0.#} times its size; bar {bar:0.####} mm"), Text);
-        yield return (name(report.Request.First), new Ink(First.Stroke, Text.Width));
-        yield return (name(report.Request.Second), new Ink(Second.Stroke, Text.Width));
-        yield return (string.Create(CultureInfo.InvariantCulture, $"{name(report.Request.First)} turned by {report.Worst.Turn * 180 / Math.PI:0.###} degrees"), Text);
+        yield return (report.Request.First.Name, new Ink(First.Stroke, Text.Width));
+        yield return (report.Request.Second.Name, new Ink(Second.Stroke, Text.Width));
+        yield return (string.Create(CultureInfo.InvariantCulture, $"{report.Request.First.Name} turned by {report.Worst.Turn * 180 / Math.PI:0.###} degrees"), Text);
         if (report.Interference is { } found)
         {
             yield return (string.Create(CultureInfo.InvariantCulture, $"{found.Depth:0.####} mm deep, radius {found.FirstRadius:0.###} mm"), Text);
@@ -60,7 +59,7 @@ internal static class WorstContact
     private static double Bar(double size)
     {
         double power = Math.Pow(10, Math.Floor(Math.Log10(0.7 * size)));
-        return power * (0.7 * size / power switch { >= 5 => 5, >= 2 => 2, _ => 1.0 });
+        return power * ((0.7 * size / power) switch { >= 5 => 5, >= 2 => 2, _ => 1.0 });
     }
 
     // The parts of a chain of lines within the box, cut at its edges.

@@ -13,8 +13,10 @@ public sealed record ContactView(double Turn, Point Place, double Size, Immutabl
 {
     private const int Steps = 12;
 
-    // In tooth depths.
+    // In tooth depths: enough to know the place by; nearer where something small is to be seen, so many times its depth.
     private const double Seen = 0.6;
+    private const double Nearest = 0.12;
+    private const double TimesDepth = 10;
 
     /// <summary>The view of the deepest interference, flanks carrying, or of the contact at a turn.</summary>
     internal static ContactView Of(ContactSolver solver, RollRequest request, RollInterference? worst, double turn)
@@ -29,7 +31,7 @@ public sealed record ContactView(double Turn, Point Place, double Size, Immutabl
         Vector own = ContactSolver.Turned(request.FirstEccentricity, at);
         Vector place = ContactSolver.Turned(seen.Place - default(Point), at) + own;
         return new ContactView(
-            at, default(Point) + place, Seen * depth,
+            at, default(Point) + place, worst is null ? Seen * depth : Math.Clamp(TimesDepth * worst.Depth, Nearest * depth, Seen * depth),
             [.. Contour(request.First).Select(point => default(Point) + (ContactSolver.Turned(point - default(Point), at) + own))],
             [.. Placed(request, solver.Placing.SecondAxis(request.Distance), second)]);
     }
