@@ -17,11 +17,12 @@ public static class CutterReach
     public static Outline Outline(Toothing teeth, double radius)
     {
         HalfGap gap = HalfGap.Of(teeth);
-        CutHalf half = Half(teeth, gap, radius);
-        return half.IsWhole ? teeth.Outline()
-            : teeth is RackBar rack ? CutBar.Of(rack, gap, half, radius)
-            : Around(gap, half, teeth.Teeth);
+        return Outline(teeth, gap, Half(teeth, gap, radius), radius);
     }
+
+    internal static Outline Outline(Toothing teeth, HalfGap gap, CutHalf half, double radius) => half.IsWhole ? teeth.Outline()
+        : teeth is RackBar rack ? CutBar.Of(rack, gap, half, radius)
+        : Around(gap, half, teeth.Teeth);
 
     internal static CutHalf Half(Toothing teeth, HalfGap gap, double radius)
     {

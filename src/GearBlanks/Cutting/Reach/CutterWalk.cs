@@ -129,11 +129,11 @@ internal sealed class CutterWalk
             if (i == 0 && _gap is not null && start is not { Piece: 0, At: 0 })
             {
                 Point centre = _gap.Root + (_gap.Out * _gap.HeightOf(parallel.PointAt(At(parallel, from))));
-                Stand(centre, centre - (_gap.Out * _radius), first);
+                Stand(centre, centre - (_gap.Out * _radius), first, 0, SourceFrom(piece));
             }
             else if (i > 0 && !(from == 0 && way[i - 1] is { To: 1 } before && before.Piece + 1 == piece))
             {
-                Stand(parallel.PointAt(At(parallel, from)), touched!.Value, first);
+                Stand(parallel.PointAt(At(parallel, from)), touched!.Value, first, SourceUpTo(way[i - 1].Piece), SourceFrom(piece));
             }
 
             if (touch is not null)
@@ -146,13 +146,17 @@ internal sealed class CutterWalk
 
         return new CutHalf(curves.ToImmutable(), stands.ToImmutable());
 
-        void Stand(Point centre, Point from, Point to)
+        void Stand(Point centre, Point from, Point to, int firstCurve, int lastCurve)
         {
-            var stand = new CutterStand(new Circle(centre, _radius), from, to);
+            var stand = new CutterStand(new Circle(centre, _radius), from, to, firstCurve, lastCurve);
             stands.Add(stand);
             curves.Add(stand.Round);
         }
     }
+
+    private int SourceUpTo(int piece) => _crossed.Pieces.Take(piece + 1).LastOrDefault(one => one.Source >= 0)?.Source ?? 0;
+
+    private int SourceFrom(int piece) => _crossed.Pieces.Skip(piece).FirstOrDefault(one => one.Source >= 0)?.Source ?? _chain.Length - 1;
 
     // What of the chain the cutter touches on a stretch of its way; null for a corner.
     private Curve? Touched(RawPiece piece, double from, double to)

@@ -53,5 +53,8 @@ internal sealed record HalfGap(ImmutableArray<Curve> Curves, int Side, Vector Ou
     /// <summary>Height of a point over the root along the middle line, mm.</summary>
     public double HeightOf(Point point) => Out.Dot(point - Root);
 
+    /// <summary>True for a point in the other half of the gap.</summary>
+    public bool IsBeyondMiddle(Point point) => Side * Out.Cross(point - Root) < 0;
+
     private static Motion AcrossY { get; } = Motion.MirrorInX.Then(Motion.Turn(Math.PI));
 }
