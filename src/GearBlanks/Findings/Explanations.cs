@@ -11,7 +11,7 @@ public static class Explanations
 
     /// <summary>All of them, by name.</summary>
     public static ImmutableSortedDictionary<string, Explanation> All { get; } =
-        Teeth().Concat(Meshes()).Concat(Rings()).Concat(Blanks()).Concat(Sandwiches()).Concat(Stack()).Concat(Trains()).Concat(Conditions()).Concat(Rolls())
+        Teeth().Concat(Meshes()).Concat(Rings()).Concat(Blanks()).Concat(Sandwiches()).Concat(Stack()).Concat(Trains()).Concat(Conditions()).Concat(Reach()).Concat(Rolls())
             .ToImmutableSortedDictionary(one => one.Name, one => one, StringComparer.Ordinal);
 
     private static IEnumerable<Explanation> Teeth() =>
@@ -127,6 +127,18 @@ public static class Explanations
             ["Shift the driver up and the driven gear down.", "Shorten the driven gear's tips."]),
         new("grade-range", "The gear lies outside the sizes that ISO 1328-1 gives tolerances for.", "module, tooth count, diameter, face width against the standard's ranges", "ISO 1328-1:2013, clause 1; from memory",
             ["Give tolerances of your own.", "Set outside-standard, and read the figures as a guess."]),
+    ];
+
+    private static IEnumerable<Explanation> Reach() =>
+    [
+        new("as-cut-clearance", "The room between the mate's tip corner on its way and what the tool leaves standing: below 0 the corner strikes it.",
+            "the least distance of the corner's path from the tool's round between its two touches, R less the distance from the tool's centre", Plain,
+            ["Use a smaller tool, or a second one for the corners.", "Use a deeper dedendum or another rack.", "Round or chamfer the mate's tips."]),
+        new("root-reach", "The tool stays off the root by more than the rack's own bottom clearance: a mate with the rack's addendum strikes there.",
+            "greatest distance of the nominal outline from the outline as cut, against hfP - haP", Plain,
+            ["Use a smaller tool.", "Check the gear in a job, with its mate.", "Use a deeper dedendum."]),
+        new("hole-reach", "A bore, hole or window is narrower than the tool, which does not go through it.", "the largest tool that runs along all its sides", Plain,
+            ["Use a smaller tool.", "Drill the hole.", "Make it wider."]),
     ];
 
     private static IEnumerable<Explanation> Rolls() =>
