@@ -19,6 +19,11 @@ internal static class RollContradictions
             yield return Told("--distance", null, "It is missing: drawings do not say how far apart their axes stand", "--distance MM");
         }
 
+        if (asked.AsCut)
+        {
+            yield return Told("--as-cut", null, "Drawings are rolled as they are", "this option together with --job");
+        }
+
         if (asked.Mesh is not null)
         {
             yield return Told("--mesh", asked.Mesh, "Only a job has meshes", "this option together with --job");
@@ -30,6 +35,11 @@ internal static class RollContradictions
         if (asked.First is not null)
         {
             yield return Told("--job", asked.Job, "Drawings and a job are given", "one of the two");
+        }
+
+        if (asked.Tool is not null && !asked.AsCut)
+        {
+            yield return Told("--tool", null, "The tool matters only to gears as it leaves them", "this option together with --as-cut");
         }
 
         if (asked.FirstCentre is not null || asked.SecondCentre is not null)

@@ -26,6 +26,12 @@ public sealed record RollAsked(string? First, string? Second, string? Job, strin
 
     /// <summary>True to roll gears whose pitches do not match.</summary>
     public bool AnyPitch { get; init; }
+
+    /// <summary>True to roll a job's gears as the tool leaves them.</summary>
+    public bool AsCut { get; init; }
+
+    /// <summary>Diameter of the tool, mm; null for the machine's.</summary>
+    public double? Tool { get; init; }
 }
 
 /// <summary>How a pair is rolled.</summary>
@@ -87,7 +93,7 @@ public static class RollVerb
         }
         catch (GearGeometryException e)
         {
-            return CommandLine.Problem("roll", e);
+            return CommandLine.Problem(e.ShapeCase.StartsWith("cutter-", StringComparison.Ordinal) ? "--tool" : "roll", e);
         }
     }
 

@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
+using GearBlanks.Cutting.Reach;
 using GearBlanks.Files.Drawings;
 using GearBlanks.Files.Jobs;
 using GearBlanks.Files.Keys;
 using GearBlanks.Files.Profiles;
 using GearBlanks.Findings;
 using GearBlanks.Mechanisms;
+using GearBlanks.Mechanisms.Reach;
 using GearBlanks.Rolling;
 using GearBlanks.Teeth;
 
@@ -72,7 +74,7 @@ internal sealed record RolledPair(string Name, RollGear First, RollGear Second, 
         }
 
         Outcome<Mesh> mesh = MeshOf(mechanism.Value, asked.Mesh, file);
-        return mesh.Value is null ? mesh.Problems : Of(mesh.Value, asked.Distance);
+        return mesh.Value is null ? mesh.Problems : Of(mesh.Value, asked, mechanism.Value.Machine);
     }
 
     private static Outcome<Mesh> MeshOf(Mechanism mechanism, string? name, string file)
@@ -89,22 +91,34 @@ internal sealed record RolledPair(string Name, RollGear First, RollGear Second, 
         };
     }
 
-    private static Outcome<RolledPair> Of(Mesh mesh, double? distance)
+    private static Outcome<RolledPair> Of(Mesh mesh, RollAsked asked, Machine machine)
     {
         bool isTurned = mesh.First.Toothing is RackBar;
         (MountedGear first, MountedGear second) = isTurned ? (mesh.Second, mesh.First) : (mesh.First, mesh.Second);
+        string[] remarks = isTurned ? [$"{first.Name} drives: a rack is rolled as the driven one."] : [];
+        if (asked.AsCut && new[] { first, second }.FirstOrDefault(gear => ToolFor(gear, asked, machine) is null) is { } untold)
+        {
+            return CommandLine.Problem(
+                "--tool", null, $"The machine profile {machine.Name} gives neither a mill's diameter nor a kerf for gear {untold.Name}, so the tool is not known", "--tool D, or a machine whose profile says it");
+        }
+
         try
         {
+            string[] cut = asked.AsCut ? [.. new[] { first, second }.Select(gear => $"{gear.Name}: as a tool of {Words.Mm(ToolFor(gear, asked, machine)!.Value)} leaves it.")] : [];
             return new RolledPair(
-                $"mesh {mesh.Name}", RollGear.Of(first.Name, first.Toothing), RollGear.Of(second.Name, second.Toothing), distance ?? mesh.Pair.CentreDistance,
-                isTurned ? [$"{first.Name} drives: a rack is rolled as the driven one."] : [])
+                $"mesh {mesh.Name}", Made(first, asked, machine), Made(second, asked, machine), asked.Distance ?? mesh.Pair.CentreDistance, [.. remarks, .. cut])
             {
                 IsTurned = isTurned,
             };
         }
         catch (GearGeometryException e)
         {
-            return CommandLine.Problem("roll", e);
+            return CommandLine.Problem(e.ShapeCase.StartsWith("cutter-", StringComparison.Ordinal) ? "--tool" : "roll", e);
         }
     }
+
+    private static double? ToolFor(MountedGear gear, RollAsked asked, Machine machine) => asked.Tool ?? ReachCheck.ToolOf(machine, gear);
+
+    private static RollGear Made(MountedGear gear, RollAsked asked, Machine machine) => RollGear.Of(
+        gear.Name, gear.Toothing, asked.AsCut ? CutterReach.Outline(gear.Toothing, ToolFor(gear, asked, machine)!.Value / 2) : null);
 }

@@ -18,6 +18,7 @@ internal static class RollCommand
           gearblanks roll wheel.dxf pinion.svg --distance 40 --plot roll.svg
           gearblanks roll wheel.dxf wheel-as-scanned.dxf --distance 48 --double --hunting --csv roll.csv
           gearblanks roll --job dial.toml --mesh "day to first lay" --eccentricity 0.02 0.02
+          gearblanks roll --job dial.toml --mesh "day to first lay" --as-cut --tool 0.8
         """;
 
     private static readonly NumberRange OffCentre = new(0, 10, "mm");
@@ -31,6 +32,9 @@ internal static class RollCommand
         Option<(double? First, double? Second)?> firstCentre = Centre("--centre-a", "A");
         Option<(double? First, double? Second)?> secondCentre = Centre("--centre-b", "B");
         var anyPitch = new Option<bool>("--any-pitch") { Description = "Roll gears whose pitches do not match.", Arity = ArgumentArity.Zero };
+        var asCut = new Option<bool>("--as-cut") { Description = "Roll a job's gears as the tool leaves them.", Arity = ArgumentArity.Zero };
+        Option<double?> tool = new OneWord<double?>(
+            "--tool", "D", "Diameter of the beam or mill, mm, up to 100. [default: the machine's mill, else its kerf]", WordReaders.Length(new(0, 100, "mm", IsAbove: true)));
         Option<string?> csv = new OneWord<string?>("--csv", "FILE.csv", "Write every position.", word => new(word));
         Option<string?> plot = new OneWord<string?>("--plot", "FILE.svg", "Draw the roll, and the worst contact magnified.", word => new(word));
         Option<string?> job = new OneWord<string?>("--job", "JOB", "A job file: one of its meshes is rolled.", word => new(word));
@@ -41,7 +45,7 @@ internal static class RollCommand
             "--eccentricity", "EA EB", "How far each gear's teeth stand off the centre of their bore, mm, towards +X of the drawing. [default: 0 0]", WordReaders.Length(OffCentre));
         var command = new Command("roll", About)
         {
-            first, second, distance, job, mesh, twice, hunting, eccentricity, firstCentre, secondCentre, anyPitch, csv, plot,
+            first, second, distance, job, mesh, twice, hunting, eccentricity, firstCentre, secondCentre, anyPitch, asCut, tool, csv, plot,
         };
         command.SetAction(parsed => console.Show(
             RollVerb.Run(new RollAsked(
@@ -53,6 +57,8 @@ internal static class RollCommand
                 FirstCentre = PointOf(parsed.GetValue(firstCentre)),
                 SecondCentre = PointOf(parsed.GetValue(secondCentre)),
                 AnyPitch = parsed.GetValue(anyPitch),
+                AsCut = parsed.GetValue(asCut),
+                Tool = parsed.GetValue(tool),
             }),
             parsed.GetValue(SharedOptions.Json),
             RollJson.Of, result => RollText.Write(console, result), result => ExitCode.Of(result.Verdict)));
