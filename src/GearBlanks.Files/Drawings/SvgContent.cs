@@ -138,7 +138,8 @@ internal sealed class SvgContent
             return;
         }
 
-        if (!SvgShapes.Read(_reader, name, placed, Line, (stroke, isClosed) => Keep(stroke, isClosed, layer)))
+        string own = Colour() is { } colour ? $"{layer} {colour}".TrimStart() : layer;
+        if (!SvgShapes.Read(_reader, name, placed, Line, (stroke, isClosed) => Keep(stroke, isClosed, own)))
         {
             throw new DrawingException(Line, name, "Elements of this kind are not read", "path, circle, ellipse, rect, line, polyline, polygon and groups of them: turn this one into a path");
         }
@@ -172,6 +173,15 @@ internal sealed class SvgContent
                 RefuseStyle(_reader.Value);
             }
         }
+    }
+
+    // Programs that know no layers keep the colours that told them apart.
+    private string? Colour()
+    {
+        const string Key = "stroke:";
+        string style = _reader.GetAttribute("style") ?? "";
+        int at = style.IndexOf(Key, StringComparison.Ordinal);
+        return at < 0 ? _reader.GetAttribute("stroke") : style[(at + Key.Length)..].Split(';')[0].Trim();
     }
 
     private bool IsHidden() => _reader.GetAttribute("display") == "none"
