@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using GearBlanks.Blanks;
 using GearBlanks.Blanks.Bores;
+using GearBlanks.Files.Folders;
 using GearBlanks.Files.Jobs;
 using GearBlanks.Files.Profiles;
 using GearBlanks.Findings;
@@ -16,7 +17,9 @@ namespace GearBlanks.Verbs;
 /// <param name="Gear">The gear; null where a job is given. Where it would be written does not matter.</param>
 /// <param name="Tool">Diameter of the beam or mill, mm; null for the machine's.</param>
 /// <param name="Machine">Name of the machine; null for the job's.</param>
-public sealed record ReachRequest(string? JobFile, GearRequest? Gear, double? Tool, string? Machine);
+/// <param name="Folder">The folder that pictures and the files for a second tool go to; null for none.</param>
+/// <param name="Output">How and how finely they are written.</param>
+public sealed record ReachRequest(string? JobFile, GearRequest? Gear, double? Tool, string? Machine, string? Folder, OutputOptions Output);
 
 /// <summary>What the tool reaches.</summary>
 /// <param name="Title">The mechanism's title; null for one gear.</param>
@@ -24,6 +27,9 @@ public sealed record ReachRequest(string? JobFile, GearRequest? Gear, double? To
 /// <param name="Cautions">What to mind when it is cut.</param>
 public sealed record ReachResult(string? Title, ImmutableArray<GearReach> Gears, ImmutableArray<string> Cautions)
 {
+    /// <summary>Names of the files written, where any are.</summary>
+    public ImmutableArray<string> Files { get; init; } = [];
+
     /// <summary>The findings on all gears, worst first.</summary>
     public ImmutableArray<Finding> Findings => [.. Gears.SelectMany(gear => gear.Findings).OrderByDescending(finding => finding.Level)];
 
@@ -49,6 +55,11 @@ public static class ReachVerb
 
         try
         {
+            if (request.Output.ProblemsAt(double.MaxValue) is [_, ..] coarse)
+            {
+                return coarse;
+            }
+
             return request.JobFile is { } file ? OfJob(request, file) : OfGear(request, request.Gear!);
         }
         catch (GearGeometryException e)
@@ -71,9 +82,9 @@ public static class ReachVerb
             return NoTool(mechanism.Machine, $"gear {untold.Name}");
         }
 
-        return new ReachResult(
+        return Written(request, mechanism.Machine, new ReachResult(
             mechanism.Title, ReachCheck.Of(mechanism, gear => ToolFor(gear)!.Value, BuiltInRacks()),
-            [.. mechanism.Machine.Cautions.Concat(mechanism.Gears.Select(gear => gear.Material).OfType<Material>().SelectMany(material => material.Cautions)).Distinct(), Caution]);
+            [.. mechanism.Machine.Cautions.Concat(mechanism.Gears.Select(gear => gear.Material).OfType<Material>().SelectMany(material => material.Cautions)).Distinct(), Caution]));
 
         double? ToolFor(MountedGear gear) => request.Tool ?? ReachCheck.ToolOf(mechanism.Machine, gear);
     }
@@ -99,7 +110,18 @@ public static class ReachVerb
         Toothing teeth = asked.Shape.Make(asked, choice.Value!);
         string name = string.Create(CultureInfo.InvariantCulture, $"z {teeth.Teeth} m {teeth.Module:0.####}");
         var blank = new Blank(name, teeth, 0, new Cutouts { Bore = asked.Bore is { } bore ? new RoundBore(bore) : null }, []);
-        return new ReachResult(null, [ReachCheck.Of(blank, tool, limits.Value!)], [.. machine.Value!.Cautions, Caution]);
+        return Written(request, machine.Value!, new ReachResult(null, [ReachCheck.Of(blank, tool, limits.Value!)], [.. machine.Value!.Cautions, Caution]));
+    }
+
+    private static Outcome<ReachResult> Written(ReachRequest request, Machine machine, ReachResult result)
+    {
+        if (request.Folder is null)
+        {
+            return result;
+        }
+
+        Outcome<WrittenFolder> written = ReachFiles.Write(request.Folder, request.Output, machine, result);
+        return written.Value is { } folder ? result with { Files = folder.Files } : written.Problems;
     }
 
     private static ImmutableArray<Problem> NoTool(Machine machine, string what) => CommandLine.Problem(

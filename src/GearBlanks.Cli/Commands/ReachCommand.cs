@@ -17,6 +17,7 @@ internal static class ReachCommand
           gearblanks reach dial.toml --tool 0.8
           gearblanks reach dial.toml --machine desktop-mill --json
           gearblanks reach --module 1 --teeth 20 --tool 1
+          gearblanks reach dial.toml --tool 1 --out dial-reach
         """;
 
     public static Command Make(Terminal console)
@@ -26,11 +27,14 @@ internal static class ReachCommand
         Option<double?> tool = new OneWord<double?>(
             "--tool", "D", "Diameter of the beam or mill, mm, up to 100. [default: the machine's mill, else its kerf]", WordReaders.Length(new(0, 100, "mm", IsAbove: true)));
         Option<string?> machine = new OneWord<string?>("--machine", "NAME", "Machine profile to cut on, instead of the job's.", word => new(word));
-        var command = new Command("reach", About) { job, tool, machine };
+        Option<string?> folder = new OneWord<string?>(
+            "--out", "DIR", "A folder to write: of each gear a picture with one gap magnified, and where anything stays uncut its contours as DXF, for a second tool.", word => new(word));
+        var command = new Command("reach", About) { job, tool, machine, folder, SharedOptions.Tolerance, SharedOptions.Pieces, SharedOptions.DxfVersion };
         gear.AddTo(command);
         command.SetAction(parsed => console.Show(
             ReachVerb.Run(new ReachRequest(
-                parsed.GetValue(job), gear.AnyIn(parsed) ? gear.Request(parsed, "") : null, parsed.GetValue(tool), parsed.GetValue(machine))),
+                parsed.GetValue(job), gear.AnyIn(parsed) ? gear.Request(parsed, "") : null, parsed.GetValue(tool), parsed.GetValue(machine),
+                parsed.GetValue(folder), SharedOptions.Output(parsed))),
             parsed.GetValue(SharedOptions.Json),
             ReachJson.Of, result => ReachText.Write(console, result), result => ExitCode.Of(result.Verdict)));
         return command;

@@ -24,6 +24,11 @@ internal static class ReachText
             console.Say($"  {gear.Name}: no largest tool that runs free, because {gear.Largest.WhyNot}.");
         }
 
+        if (result.Files.Length > 0)
+        {
+            console.Say($"Wrote {string.Join(", ", result.Files)}.");
+        }
+
         CutText.WriteCautions(console, result.Cautions);
     }
 }

@@ -13,6 +13,7 @@ public static class ReachJson
         json.WriteString("title", result.Title);
         json.WriteString("verdict", LevelWords.Of(result.Verdict));
         json.WriteObjects("gears", result.Gears, WriteGear);
+        json.WriteStrings("files", result.Files);
         json.WriteStrings("cautions", result.Cautions);
     });
 

@@ -119,63 +119,67 @@ internal sealed class CutterWalk
     {
         ImmutableArray<Curve>.Builder curves = ImmutableArray.CreateBuilder<Curve>();
         ImmutableArray<CutterStand>.Builder stands = ImmutableArray.CreateBuilder<CutterStand>();
-        Point? touched = null;
+        Touch? last = null;
         for (int i = 0; i < way.Count; i++)
         {
             (int piece, double from, double to) = way[i];
             Curve parallel = _crossed.Pieces[piece].Curve;
-            Curve? touch = Touched(_crossed.Pieces[piece], from, to);
-            Point first = touch?.StartPoint ?? ((Arc)parallel).Centre;
+            Touch touch = Touched(piece, from, to);
             if (i == 0 && _gap is not null && start is not { Piece: 0, At: 0 })
             {
                 Point centre = _gap.Root + (_gap.Out * _gap.HeightOf(parallel.PointAt(At(parallel, from))));
-                Stand(centre, centre - (_gap.Out * _radius), first, 0, SourceFrom(piece));
+                Add(new CutterStand(new Circle(centre, _radius), centre - (_gap.Out * _radius), touch.First, new ChainPlace(0, _chain[0].Start), touch.From, true));
             }
-            else if (i > 0 && !(from == 0 && way[i - 1] is { To: 1 } before && before.Piece + 1 == piece))
+            else if (last is { } before && !(from == 0 && way[i - 1].To == 1 && way[i - 1].Piece + 1 == piece))
             {
-                Stand(parallel.PointAt(At(parallel, from)), touched!.Value, first, SourceUpTo(way[i - 1].Piece), SourceFrom(piece));
+                Add(new CutterStand(new Circle(parallel.PointAt(At(parallel, from)), _radius), before.Last, touch.First, before.To, touch.From, false));
             }
 
-            if (touch is not null)
+            if (touch.Curve is { } curve)
             {
-                curves.Add(touch);
+                curves.Add(curve);
             }
 
-            touched = touch?.EndPoint ?? first;
+            last = touch;
         }
 
         return new CutHalf(curves.ToImmutable(), stands.ToImmutable());
 
-        void Stand(Point centre, Point from, Point to, int firstCurve, int lastCurve)
+        void Add(CutterStand stand)
         {
-            var stand = new CutterStand(new Circle(centre, _radius), from, to, firstCurve, lastCurve);
             stands.Add(stand);
             curves.Add(stand.Round);
         }
     }
 
-    private int SourceUpTo(int piece) => _crossed.Pieces.Take(piece + 1).LastOrDefault(one => one.Source >= 0)?.Source ?? 0;
-
-    private int SourceFrom(int piece) => _crossed.Pieces.Skip(piece).FirstOrDefault(one => one.Source >= 0)?.Source ?? _chain.Length - 1;
-
-    // What of the chain the cutter touches on a stretch of its way; null for a corner.
-    private Curve? Touched(RawPiece piece, double from, double to)
+    // What of the chain the cutter touches on a stretch of its way: a piece of a curve, or a corner between two.
+    private Touch Touched(int index, double from, double to)
     {
+        RawPiece piece = _crossed.Pieces[index];
         if (piece.Source < 0)
         {
-            return null;
+            Point corner = ((Arc)piece.Curve).Centre;
+            int after = Enumerable.Range(0, _chain.Length).MinBy(i => _chain[i].StartPoint.DistanceTo(corner));
+            return _chain[^1].EndPoint.DistanceTo(corner) < _chain[after].StartPoint.DistanceTo(corner)
+                ? new Touch(null, corner, corner, new ChainPlace(_chain.Length - 1, _chain[^1].End), new ChainPlace(_chain.Length - 1, _chain[^1].End))
+                : new Touch(null, corner, corner, new ChainPlace(after, _chain[after].Start), new ChainPlace(after, _chain[after].Start));
         }
 
         Curve source = _chain[piece.Source];
         double shift = source is Involute involute
             ? Math.Sign(involute.EndRoll - involute.StartRoll) * (involute.Placement.IsMirrored ? -1 : 1) * _side * _radius / involute.BaseRadius
             : 0;
-        double start = Math.Max(At(piece.Curve, from) - shift, Math.Min(source.Start, source.End));
-        double end = Math.Max(At(piece.Curve, to) - shift, Math.Min(source.Start, source.End));
-        return from == 0 && to == 1 && Math.Abs(start - source.Start) + Math.Abs(end - source.End) <= SamePlace ? source : source.Between(start, end);
+        double start = Of(At(piece.Curve, from));
+        double end = Of(At(piece.Curve, to));
+        Curve curve = from == 0 && to == 1 && Math.Abs(start - source.Start) + Math.Abs(end - source.End) <= SamePlace ? source : source.Between(start, end);
+        return new Touch(curve, curve.StartPoint, curve.EndPoint, new ChainPlace(piece.Source, start), new ChainPlace(piece.Source, end));
+
+        double Of(double parameter) => Math.Clamp(parameter - shift, Math.Min(source.Start, source.End), Math.Max(source.Start, source.End));
     }
 
     private static double At(Curve curve, double share) => share == 1 ? curve.End : curve.Start + ((curve.End - curve.Start) * share);
 
     private readonly record struct Step(int Piece, double At);
+
+    private readonly record struct Touch(Curve? Curve, Point First, Point Last, ChainPlace From, ChainPlace To);
 }

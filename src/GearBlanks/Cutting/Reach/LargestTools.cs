@@ -1,5 +1,4 @@
 using GearBlanks.Curves;
-using GearBlanks.Teeth;
 
 namespace GearBlanks.Cutting.Reach;
 

@@ -21,7 +21,7 @@ internal static class MiddleStand
         }
 
         Point centre = gap.Root + (gap.Out * height);
-        return new CutterStand(new Circle(centre, radius), centre - (gap.Out * radius), gap.Curves[index].PointAt(at), 0, index);
+        return new CutterStand(new Circle(centre, radius), centre - (gap.Out * radius), gap.Curves[index].PointAt(at), new ChainPlace(0, gap.Curves[0].Start), new ChainPlace(index, at), true);
     }
 
     // Below the root nothing stands; what is further aside than the radius does not stop the cutter.

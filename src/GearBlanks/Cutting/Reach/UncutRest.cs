@@ -21,13 +21,15 @@ internal readonly record struct UncutRest(double Depth, double Area)
             half.Stands.Max(stand => DepthBehind(gap, stand)),
             2 * Math.Abs(Swept(half.Curves, gap.Root) - Swept(gap.Curves, gap.Root)));
 
-    private static double DepthBehind(HalfGap gap, CutterStand stand)
+    /// <summary>Greatest distance of the nominal outline from one of the rounds, mm.</summary>
+    public static double DepthBehind(HalfGap gap, CutterStand stand)
     {
         double depth = 0;
-        for (int i = stand.FirstCurve; i <= stand.LastCurve; i++)
+        for (int i = stand.First.Curve; i <= stand.Last.Curve; i++)
         {
             Curve curve = gap.Curves[i];
-            depth = Math.Max(depth, -LeastValue.Of(at => curve.PointAt(at) is var point && stand.Faces(point) ? stand.RoomAt(point) : 0, curve.Start, curve.End, Samples).Value);
+            (double from, double to) = stand.RangeOn(i, curve);
+            depth = Math.Max(depth, -LeastValue.Of(at => -stand.WidthAt(curve.PointAt(at)), from, to, Samples).Value);
         }
 
         return depth;

@@ -18,6 +18,12 @@ namespace GearBlanks.Mechanisms.Reach;
 public sealed record GearReach(
     string Name, Toothing Teeth, double Tool, LargestCutters Largest, Outline AsCut, double UncutDepth, double UncutAreaPerGap, double UncutArea, ImmutableArray<Finding> Findings)
 {
+    /// <summary>What stays uncut, closed contours, counter-clockwise.</summary>
+    public ImmutableArray<Outline> Uncut { get; init; } = [];
+
+    /// <summary>One of its gaps, to be looked at.</summary>
+    public required GapView Gap { get; init; }
+
     /// <summary>The worst level.</summary>
     public Level Verdict => Findings.Select(finding => finding.Level).DefaultIfEmpty(Level.Ok).Max();
 }

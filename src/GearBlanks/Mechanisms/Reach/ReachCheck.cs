@@ -49,7 +49,11 @@ public static class ReachCheck
             .. ReachFindings.OnHoles(blank, tool),
         ];
         int gaps = teeth is RackBar ? teeth.Teeth - 1 : teeth.Teeth;
-        return new GearReach(blank.Name, teeth, tool, largest, CutterReach.Outline(teeth, gap, half, tool / 2), rest.Depth, rest.Area, gaps * rest.Area, findings);
+        return new GearReach(blank.Name, teeth, tool, largest, CutterReach.Outline(teeth, gap, half, tool / 2), rest.Depth, rest.Area, gaps * rest.Area, findings)
+        {
+            Uncut = UncutContours.All(teeth, gap, half),
+            Gap = GapView.Of(gap, half),
+        };
     }
 
     private static LargestCutters Largest(Toothing teeth, HalfGap gap, double root, double whole, ImmutableArray<ToothMesh> meshes)
