@@ -18,6 +18,7 @@ public static class App
           gearblanks shift dial.toml --write
           gearblanks cut dial.toml --out dial-parts
           gearblanks gear --module 0.8 --teeth 24 --profile-shift 0.3 --bore 4 --out wheel.dxf
+          gearblanks reach dial.toml --tool 0.8
           gearblanks mesh --module 0.8 --teeth 13 87 --profile-shift 0.3 -0.3 --distance 40
 
         Exit status: 0 done, 1 a check fails, 2 the input is wrong, 3 the program failed.
@@ -74,6 +75,8 @@ public static class App
             CutCommand.Make(console),
             GearCommand.Make(console),
             MeshCommand.Make(console),
+            RollCommand.Make(console),
+            ReachCommand.Make(console),
             SharedOptions.Json,
         };
 

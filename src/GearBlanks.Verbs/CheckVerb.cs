@@ -46,6 +46,13 @@ public static class CheckVerb
 
     internal static Outcome<MechanismReport> Run(JobText text, string? machine = null)
     {
+        Outcome<Mechanism> mechanism = Resolve(text, machine);
+        return mechanism.Value is null ? mechanism.Problems : MechanismCheck.Of(mechanism.Value);
+    }
+
+    /// <summary>The mechanism of a job, on another machine where one is named.</summary>
+    internal static Outcome<Mechanism> Resolve(JobText text, string? machine)
+    {
         Outcome<Job> job = JobReader.Parse(text.Text, text.File);
         if (job.Value is null)
         {
@@ -55,11 +62,13 @@ public static class CheckVerb
         var profiles = ProfileFinder.BesideJob(text.File);
         if (machine is not null && profiles.Machine(machine, CommandLine.Place) is { Value: null } unknown)
         {
-            return unknown.Problems.Select(problem => problem.Place == CommandLine.Place ? problem with { Key = "--machine" } : problem).ToImmutableArray();
+            return unknown.Problems.Select(AsMachineOption).ToImmutableArray();
         }
 
         Job asked = machine is null ? job.Value : job.Value with { Defaults = job.Value.Defaults with { Machine = machine } };
-        Outcome<Mechanism> mechanism = Resolver.Resolve(asked, profiles);
-        return mechanism.Value is null ? mechanism.Problems : MechanismCheck.Of(mechanism.Value);
+        return Resolver.Resolve(asked, profiles);
     }
+
+    /// <summary>A machine that is asked for on the command line is no key of a job.</summary>
+    internal static Problem AsMachineOption(Problem problem) => problem.Place == CommandLine.Place ? problem with { Key = "--machine" } : problem;
 }

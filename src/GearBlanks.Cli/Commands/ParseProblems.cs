@@ -98,7 +98,7 @@ internal sealed class ParseProblems
             : new Problem(CommandLine.Place, "", word, "This is one word too many", $"see gearblanks {_command.Name} --help"));
 
     private IEnumerable<Problem> MissingNames() => Arguments()
-        .Where(argument => argument.Tokens.Count == 0)
+        .Where(argument => argument.Tokens.Count == 0 && argument.Argument.Arity.MinimumNumberOfValues > 0)
         .Select(argument => new Problem(CommandLine.Place, argument.Argument.Name, null, "It is missing", Lowered(argument.Argument.Description)))
         .Concat(_options
             .Where(option => option.Required && !Results().Any(result => result.Option == option))

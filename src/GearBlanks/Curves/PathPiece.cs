@@ -27,8 +27,20 @@ public readonly record struct PathPiece(Point From, Point To, double Bulge)
         _ => Centre + Motion.Turn(share * 4 * Math.Atan(Bulge)).Apply(From - Centre),
     };
 
-    /// <summary>The line or arc as a curve.</summary>
-    internal Curve AsCurve => IsLine ? new Line(From, To) : new Arc(Centre, Radius, (From - Centre).Angle, 4 * Math.Atan(Bulge));
+    // mm: an arc that rises less over its chord is a line; its centre would be too far away to compute with.
+    private const double Flat = 1e-10;
+
+    /// <summary>The line or arc that it is.</summary>
+    public Curve AsCurve()
+    {
+        if (Math.Abs(Bulge) * From.DistanceTo(To) < Flat)
+        {
+            return new Line(From, To);
+        }
+
+        Point centre = Centre;
+        return new Arc(centre, Radius, (From - centre).Angle, 4 * Math.Atan(Bulge));
+    }
 
     /// <summary>How many pieces a path has: one a vertex, or one less where the path is open.</summary>
     public static int CountIn(ArcPath path) => path.Closed ? path.Vertices.Length : path.Vertices.Length - 1;

@@ -16,7 +16,7 @@ public static class PartDrawing
     private const int MarkingDecimals = 3;
     private const double NoteHeight = 2.5;
     private const double NoteSpacing = 4.5;
-    private const double NoteGap = 5;
+    internal const double NoteGap = 5;
 
     // Half the height of the ticks that end the length mark.
     private const double Tick = 1;
@@ -49,7 +49,8 @@ public static class PartDrawing
             [.. outlines.Select(outline => outline.AsCircle).OfType<Circle>()]);
     }
 
-    private static ImmutableArray<ArcPath> Notes(IEnumerable<string> words, double top)
+    /// <summary>A line by which sizes can be checked, and words under it.</summary>
+    internal static ImmutableArray<ArcPath> Notes(IEnumerable<string> words, double top)
     {
         ImmutableArray<ArcPath>.Builder strokes = ImmutableArray.CreateBuilder<ArcPath>();
         double half = LengthMark / 2;

@@ -12,7 +12,7 @@ public static class Explanations
 
     /// <summary>All of them, by name.</summary>
     public static ImmutableSortedDictionary<string, Explanation> All { get; } =
-        Teeth().Concat(Meshes()).Concat(Rings()).Concat(Blanks()).Concat(Sandwiches()).Concat(Stack()).Concat(Trains()).Concat(Conditions())
+        Teeth().Concat(Meshes()).Concat(Rings()).Concat(Blanks()).Concat(Sandwiches()).Concat(Stack()).Concat(Trains()).Concat(Conditions()).Concat(Reach()).Concat(Rolls())
             .ToImmutableSortedDictionary(one => one.Name, one => one, StringComparer.Ordinal);
 
     private static IEnumerable<Explanation> Teeth() =>
@@ -138,4 +138,26 @@ public static class Explanations
 
     private static IEnumerable<Explanation> AtEnds(string name, string what, string source) =>
         [new($"{name}-least", $"The {what} at the least or the greatest distance of any build, whichever is worse, with the thickest or the thinnest teeth.", $"as {name}", source, [$"As for {name}.", "Narrow what moves the centres: the conditions' tolerances and plays."])];
+
+    private static IEnumerable<Explanation> Reach() =>
+    [
+        new("as-cut-clearance", "The room between the mate's tip corner on its way and what the tool leaves standing: below 0 the corner strikes it.",
+            "the least distance of the corner's path from the tool's round between its two touches, R less the distance from the tool's centre", Plain,
+            ["Use a smaller tool, or a second one for the corners.", "Use a deeper dedendum or another rack.", "Round or chamfer the mate's tips."]),
+        new("root-reach", "The tool stays off the root by more than the rack's own bottom clearance: a mate with the rack's addendum strikes there.",
+            "greatest distance of the nominal outline from the outline as cut, against hfP - haP", Plain,
+            ["Use a smaller tool.", "Check the gear in a job, with its mate.", "Use a deeper dedendum."]),
+        new("hole-reach", "A bore, hole or window is narrower than the tool, which does not go through it.", "the largest tool that runs along all its sides", Plain,
+            ["Use a smaller tool.", "Drill the hole.", "Make it wider."]),
+    ];
+
+    private static IEnumerable<Explanation> Rolls() =>
+    [
+        new("roll-contact", "At some position of the roll no tooth of one gear reaches a tooth of the other.", "first contact of the outlines at every position; the turn at which there is none", Plain,
+            ["Close the distance (in a ring: open it).", "Use longer tips or more teeth."]),
+        new("roll-interference", "Rolled as they are, one gear's material is in the other's way.", "how deep a tip would dig in along the normal if the flanks alone carried", Plain,
+            ["Round or shorten the tips.", "Cut the roots deeper, or with a smaller tool.", "Open the distance (in a ring: close it)."]),
+        new("roll-backlash", "The least play between the two outlines over the whole roll: below 0 the pair does not turn.", "difference of the two turns at which a gear is stopped, times its working radius", Plain,
+            ["Set the distance at which the pair just turns, or more (in a ring: less).", "Thin the teeth."]),
+    ];
 }

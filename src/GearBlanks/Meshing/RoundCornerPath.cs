@@ -11,26 +11,26 @@ internal sealed class RoundCornerPath : CornerPath
     private readonly double _atPitchPoint;
     private readonly double _ratio;
 
-    private RoundCornerPath(Gear gear, Gear mate, double centre, int towards, double atPitchPoint)
+    private RoundCornerPath(Gear gear, Gear mate, Teeth.TipCorner? corner, double centre, int towards, double atPitchPoint)
     {
         _centre = centre;
-        _towards = towards * mate.TipRadius;
-        _tip = mate.TipRadius;
+        _tip = corner?.Radius ?? mate.TipRadius;
+        _towards = towards * _tip;
         _atPitchPoint = atPitchPoint;
         _ratio = (double)mate.Teeth / gear.Teeth;
     }
 
-    /// <summary>An external mate's corner past an external gear.</summary>
-    public static RoundCornerPath Outside(ExternalGear gear, ExternalGear mate, double distance, double workingAngle) =>
-        new(gear, mate, distance, -1, -Past(mate, workingAngle));
+    /// <summary>An external mate's corner past an external gear; the sharp one, whatever has been taken off, where none is given.</summary>
+    public static RoundCornerPath Outside(ExternalGear gear, ExternalGear mate, double distance, double workingAngle, Teeth.TipCorner? corner = null) =>
+        new(gear, mate, corner, distance, -1, -Past(mate, corner, workingAngle));
 
     /// <summary>A ring's corner past the pinion in it.</summary>
-    public static RoundCornerPath OfRing(ExternalGear pinion, RingGear ring, double distance, double workingAngle) =>
-        new(pinion, ring, -distance, 1, Past(ring, workingAngle));
+    public static RoundCornerPath OfRing(ExternalGear pinion, RingGear ring, double distance, double workingAngle, Teeth.TipCorner? corner = null) =>
+        new(pinion, ring, corner, -distance, 1, Past(ring, corner, workingAngle));
 
     /// <summary>A pinion's corner past the ring around it.</summary>
-    public static RoundCornerPath InRing(RingGear ring, ExternalGear pinion, double distance, double workingAngle) =>
-        new(ring, pinion, distance, 1, -Past(pinion, workingAngle));
+    public static RoundCornerPath InRing(RingGear ring, ExternalGear pinion, double distance, double workingAngle, Teeth.TipCorner? corner = null) =>
+        new(ring, pinion, corner, distance, 1, -Past(pinion, corner, workingAngle));
 
     /// <inheritdoc/>
     public override Corner At(double parameter)
@@ -44,6 +44,7 @@ internal sealed class RoundCornerPath : CornerPath
         -1, ((limit * limit) - (_centre * _centre) - (_tip * _tip)) / (2 * _centre * _towards)));
 
     // How far round its own centre the corner is from where its flank passes the pitch point.
-    private static double Past(Gear mate, double workingAngle) =>
-        InvoluteFunction.Inv(Math.Acos(mate.BaseRadius / mate.TipRadius)) - InvoluteFunction.Inv(workingAngle);
+    private static double Past(Gear mate, Teeth.TipCorner? corner, double workingAngle) => corner is { } given
+        ? (mate is RingGear ? -1 : 1) * (mate.HalfAngleAt(mate.BaseRadius / Math.Cos(workingAngle)) - given.HalfAngle)
+        : InvoluteFunction.Inv(Math.Acos(mate.BaseRadius / mate.TipRadius)) - InvoluteFunction.Inv(workingAngle);
 }

@@ -70,7 +70,6 @@ public sealed record ExternalGear : Gear
     }
 
     /// <inheritdoc/>
-    /// <remarks>One tooth repeated; it begins at the root, clockwise of the tooth on +X.</remarks>
-    public override Outline Outline() =>
-        Around(Fillet.Length < LeastLength * Module ? [Flank, .. Tip.Side()] : [Fillet, Flank, .. Tip.Side()], RootHalfAngle);
+    private protected override (Curve[] Rising, double RootHalfAngle) ClockwiseSide() =>
+        (Fillet.Length < LeastLength * Module ? [Flank, .. Tip.Side()] : [Fillet, Flank, .. Tip.Side()], RootHalfAngle);
 }

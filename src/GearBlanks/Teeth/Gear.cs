@@ -80,9 +80,34 @@ public abstract record Gear : Toothing
     /// <summary>The same below the form circle.</summary>
     private protected abstract double FilletAngleAt(double radius);
 
-    /// <summary>One tooth repeated: from its clockwise side, its mirror image, and half the angle of the root circle's piece in one gap, rad.</summary>
-    private protected Outline Around(ReadOnlySpan<Curve> rising, double rootHalfAngle)
+    /// <inheritdoc/>
+    internal override IEnumerable<Curve> GapToTip()
     {
+        (Curve[] rising, double rootHalfAngle) = ClockwiseSide();
+        if (rootHalfAngle > 0)
+        {
+            yield return new Arc(default, RootRadius, -Math.PI / Teeth, rootHalfAngle);
+        }
+
+        foreach (Curve curve in rising)
+        {
+            yield return curve;
+        }
+
+        if (Tip.LandHalfAngle > 0)
+        {
+            yield return new Arc(default, TipRadius, -Tip.LandHalfAngle, Tip.LandHalfAngle);
+        }
+    }
+
+    /// <summary>The clockwise side of the tooth on +X from root to land, and half the angle of the root circle's piece in one gap, rad.</summary>
+    private protected abstract (Curve[] Rising, double RootHalfAngle) ClockwiseSide();
+
+    /// <inheritdoc/>
+    /// <remarks>One tooth repeated; it begins at the root, clockwise of the tooth on +X. Of a ring it is the inside.</remarks>
+    public override Outline Outline()
+    {
+        (Curve[] rising, double rootHalfAngle) = ClockwiseSide();
         ImmutableArray<Curve>.Builder tooth = ImmutableArray.CreateBuilder<Curve>((2 * rising.Length) + 2);
         tooth.AddRange(rising);
         double tipHalf = Tip.LandHalfAngle;

@@ -96,6 +96,9 @@ public sealed record RackBar : Toothing
         return new Outline([.. contour]);
     }
 
+    /// <inheritdoc/>
+    internal override IEnumerable<Curve> GapToTip() => Form.GapToTip();
+
     // A bar of whole pitches with a full round has no root land to draw.
     private void AddLine(List<Curve> contour, Point to)
     {

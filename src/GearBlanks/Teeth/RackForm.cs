@@ -73,6 +73,27 @@ internal sealed record RackForm
         return tooth.ToImmutable();
     }
 
+    /// <summary>Half the tooth with half the gap at its right.</summary>
+    public IEnumerable<Curve> GapToTip()
+    {
+        Curve[] rising = [.. Rising()];
+        var middle = new Point(Math.PI * _data.Module / 2, RootHeight);
+        if (rising[0].StartPoint.DistanceTo(middle) > LeastLand * _data.Module)
+        {
+            yield return new Line(middle, rising[0].StartPoint);
+        }
+
+        foreach (Curve curve in rising)
+        {
+            yield return curve;
+        }
+
+        if (Tip.HalfLand > 0)
+        {
+            yield return new Line(new Point(Tip.HalfLand, TipHeight), new Point(0, TipHeight));
+        }
+    }
+
     // The right side from the root upward: the rack's own fillet is an arc.
     private IEnumerable<Curve> Rising()
     {

@@ -60,17 +60,16 @@ public sealed record RingGear : Gear
     }
 
     /// <inheritdoc/>
-    /// <remarks>The inside of the ring, one tooth repeated; it begins at the root, clockwise of the tooth on +X.</remarks>
-    public override Outline Outline()
+    private protected override (Curve[] Rising, double RootHalfAngle) ClockwiseSide()
     {
         if (RootFilletRadius == 0)
         {
-            return Around([Flank, .. Tip.Side()], (Math.PI / Teeth) - HalfAngleAt(RootRadius));
+            return ([Flank, .. Tip.Side()], (Math.PI / Teeth) - HalfAngleAt(RootRadius));
         }
 
         double rootEnd = RootFillet.Centre.Angle;
         double contact = (Flank.StartPoint - RootFillet.Centre).Angle;
         var fillet = new Arc(RootFillet.Centre, RootFilletRadius, rootEnd, contact - rootEnd);
-        return Around([fillet, Flank, .. Tip.Side()], (Math.PI / Teeth) + rootEnd);
+        return ([fillet, Flank, .. Tip.Side()], (Math.PI / Teeth) + rootEnd);
     }
 }

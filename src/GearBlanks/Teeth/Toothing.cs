@@ -49,4 +49,10 @@ public abstract record Toothing
 
     /// <summary>The exact contour that the teeth belong to, counter-clockwise: a gear's or a rack's outside, the inside of a ring.</summary>
     public abstract Outline Outline();
+
+    /// <summary>
+    /// Half a tooth with half the gap beside it: from the middle of the gap clockwise of the tooth on +X (of a rack at the right of the tooth on the Y axis)
+    /// to the middle of that tooth's tip.
+    /// </summary>
+    internal abstract IEnumerable<Curve> GapToTip();
 }

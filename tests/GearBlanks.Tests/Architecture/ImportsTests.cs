@@ -16,6 +16,7 @@ public sealed partial class ImportsTests
         ["Meshing"] = ["Curves", "Findings", "Teeth", "Blanks"],
         ["Cutting"] = ["Curves", "Findings", "Teeth", "Blanks"],
         ["Trains"] = ["Curves", "Findings", "Teeth", "Blanks", "Meshing", "Cutting"],
+        ["Rolling"] = ["Curves", "Findings", "Teeth", "Blanks", "Meshing", "Cutting"],
         ["Mechanisms"] = ["Curves", "Findings", "Teeth", "Blanks", "Meshing", "Cutting", "Trains"],
     };
 

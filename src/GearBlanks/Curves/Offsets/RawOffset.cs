@@ -33,16 +33,36 @@ internal sealed class RawOffset
     /// <param name="beam">The beam.</param>
     /// <param name="side">1 where it runs to the right of travel, -1 to the left.</param>
     /// <param name="closure">Ends that are so close meet, mm.</param>
-    public static List<RawPiece> Of(IReadOnlyList<Curve> pattern, Motion step, Beam beam, int side, double closure)
+    public static List<RawPiece> Of(IReadOnlyList<Curve> pattern, Motion step, Beam beam, int side, double closure) =>
+        Laid(pattern, pattern[0].Moved(step), beam, side, closure).Joined(step, closure);
+
+    /// <summary>The pieces of an open chain in order of travel, the last joined to none.</summary>
+    /// <param name="chain">Curves end to end.</param>
+    /// <param name="after">What follows the last, beyond the chain.</param>
+    /// <param name="beam">The beam.</param>
+    /// <param name="side">1 where it runs to the right of travel, -1 to the left.</param>
+    /// <param name="closure">Ends that are so close meet, mm.</param>
+    public static List<RawPiece> OfChain(IReadOnlyList<Curve> chain, Curve after, Beam beam, int side, double closure)
     {
-        var raw = new RawOffset(beam, side);
-        for (int i = 0; i < pattern.Count; i++)
+        List<RawPiece> pieces = Laid(chain, after, beam, side, closure).Joined(Motion.None, closure);
+        if (pieces.Count > 0)
         {
-            raw.AddCurve(pattern[i], i);
-            raw.AddCorner(pattern[i], i + 1 < pattern.Count ? pattern[i + 1] : pattern[0].Moved(step), closure);
+            pieces[^1] = pieces[^1] with { IsJoined = false };
         }
 
-        return raw.Joined(step, closure);
+        return pieces;
+    }
+
+    private static RawOffset Laid(IReadOnlyList<Curve> curves, Curve after, Beam beam, int side, double closure)
+    {
+        var raw = new RawOffset(beam, side);
+        for (int i = 0; i < curves.Count; i++)
+        {
+            raw.AddCurve(curves[i], i);
+            raw.AddCorner(curves[i], i + 1 < curves.Count ? curves[i + 1] : after, closure);
+        }
+
+        return raw;
     }
 
     private void AddCurve(Curve curve, int source)

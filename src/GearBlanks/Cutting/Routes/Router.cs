@@ -38,7 +38,7 @@ public static class Router
         }
 
         var remarks = new List<string>();
-        Curve[] all = [.. drawing.Layers.Where(IsCut).SelectMany(Contours).SelectMany(Pieces).Select(piece => piece.AsCurve)];
+        Curve[] all = [.. drawing.Layers.Where(IsCut).SelectMany(Contours).SelectMany(Pieces).Select(piece => piece.AsCurve())];
         var task = new RouteTask(teeth, plan, centre, Margin + (centre > 0 ? 0 : tool / 2), all, remarks);
         return (drawing with { Layers = [.. drawing.Layers.Select(layer => IsCut(layer) ? Routed(layer, task) : layer)] }, [.. remarks.Distinct()]);
     }
@@ -142,7 +142,7 @@ public static class Router
         string where = isOutside ? "to the outside" : "in a hole";
         PathPiece first = PathPiece.At(open, 0);
         PathPiece last = PathPiece.At(open, open.Vertices.Length - 2);
-        (Vector leaving, Vector arriving) = (first.AsCurve.TangentAt(first.AsCurve.Start).Unit, last.AsCurve.TangentAt(last.AsCurve.End).Unit);
+        (Vector leaving, Vector arriving) = (first.AsCurve().TangentAt(first.AsCurve().Start).Unit, last.AsCurve().TangentAt(last.AsCurve().End).Unit);
         PathPiece? way = Clear(first.From, leaving, Scrap(leaving));
         PathPiece? back = Clear(last.To, -arriving, Scrap(arriving));
         ImmutableArray<PathVertex> vertices = open.Vertices;

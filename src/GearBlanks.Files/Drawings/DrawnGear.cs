@@ -1,0 +1,12 @@
+using System.Collections.Immutable;
+using GearBlanks.Curves;
+
+namespace GearBlanks.Files.Drawings;
+
+/// <summary>The toothed contour of a drawing, centred on its axis, mm.</summary>
+/// <param name="Teeth">The contour, counter-clockwise about the origin.</param>
+/// <param name="IsRing">True where the material lies outside it.</param>
+/// <param name="Centre">Where the axis stands in the drawing, mm.</param>
+/// <param name="Holes">How many holes the part has beside the teeth of a ring.</param>
+/// <param name="Remarks">What was taken for granted or left out.</param>
+public sealed record DrawnGear(ArcPath Teeth, bool IsRing, Point Centre, int Holes, ImmutableArray<string> Remarks);

@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using GearBlanks.Curves;
+
+namespace GearBlanks.Rolling;
+
+/// <summary>What is to be seen about one contact: both contours as they stand, the first one's axis at the origin, the second one's on the X axis.</summary>
+/// <param name="Turn">Turn of the first gear, rad.</param>
+/// <param name="Place">The contact, mm.</param>
+/// <param name="Size">How much about it is worth seeing, mm.</param>
+/// <param name="First">Points of the first contour, tooth by tooth.</param>
+/// <param name="Second">Points of the second contour.</param>
+public sealed record ContactView(double Turn, Point Place, double Size, ImmutableArray<Point> First, ImmutableArray<Point> Second)
+{
+    private const int Steps = 12;
+
+    // In tooth depths: enough to know the place by; nearer where something small is to be seen, so many times its depth.
+    private const double Seen = 0.6;
+    private const double Nearest = 0.12;
+    private const double TimesDepth = 10;
+
+    /// <summary>The view of the deepest interference, flanks carrying, or of the contact at a turn.</summary>
+    internal static ContactView Of(ContactSolver solver, RollRequest request, RollInterference? worst, double turn)
+    {
+        double at = worst?.Turn ?? turn;
+        double even = solver.Placing.TurnFor(at);
+        Contact lead = solver.At(at, request.Distance, true, even);
+        Contact trail = solver.At(at, request.Distance, false, even);
+        Contact seen = worst is not null && trail.FilletDepth > lead.FilletDepth ? trail : lead;
+        double second = double.IsFinite(seen.FlankLimit) ? seen.FlankLimit : double.IsFinite(seen.Limit) ? seen.Limit : even;
+        double depth = Math.Abs(request.First.TipRadius - request.First.RootRadius);
+        Vector own = ContactSolver.Turned(request.FirstEccentricity, at);
+        Vector place = ContactSolver.Turned(seen.Place - default(Point), at) + own;
+        return new ContactView(
+            at, default(Point) + place, worst is null ? Seen * depth : Math.Clamp(TimesDepth * worst.Depth, Nearest * depth, Seen * depth),
+            [.. Contour(request.First).Select(point => default(Point) + (ContactSolver.Turned(point - default(Point), at) + own))],
+            [.. Placed(request, solver.Placing.SecondAxis(request.Distance), second)]);
+    }
+
+    private static IEnumerable<Point> Placed(RollRequest request, Point axis, double turn)
+    {
+        if (request.Second.Kind == RollKind.Rack)
+        {
+            return Contour(request.Second).Select(point => new Point(axis.X - point.Y, point.X - turn));
+        }
+
+        Vector own = ContactSolver.Turned(request.SecondEccentricity, turn);
+        return Contour(request.Second).Select(point => axis + (ContactSolver.Turned(point - default(Point), turn) + own));
+    }
+
+    private static IEnumerable<Point> Contour(RollGear gear)
+    {
+        Point? before = null;
+        for (int i = 0; i < gear.Sides.Length; i++)
+        {
+            Point[] side = [.. gear.Sides[i].Curves.SelectMany(curve => Enumerable.Range(0, Steps + 1).Select(step => curve.PointAt(curve.Start + ((curve.End - curve.Start) * step / Steps))))];
+            if (i % 2 == 1)
+            {
+                Array.Reverse(side);
+            }
+
+            // Lands and roots run around the centre.
+            foreach (Point point in before is { } from ? Between(from, side[0], gear.Kind) : [])
+            {
+                yield return point;
+            }
+
+            foreach (Point point in side)
+            {
+                yield return point;
+            }
+
+            before = side[^1];
+        }
+    }
+
+    private static IEnumerable<Point> Between(Point from, Point to, RollKind kind)
+    {
+        double turn = (from - default(Point)).AngleTo(to - default(Point));
+        for (int step = 1; step < Steps && kind != RollKind.Rack; step++)
+        {
+            double share = (double)step / Steps;
+            yield return Point.Polar(from.Radius + ((to.Radius - from.Radius) * share), from.Angle + (turn * share));
+        }
+    }
+}

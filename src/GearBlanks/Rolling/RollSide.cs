@@ -1,0 +1,127 @@
+using GearBlanks.Curves;
+
+namespace GearBlanks.Rolling;
+
+/// <summary>
+/// One side of a tooth, from the root to the tip: its outermost angle at every radius. Pieces whose radii overlap (a round tip, a notch) are looked at together.
+/// </summary>
+internal sealed class RollSide
+{
+    private const int Bins = 48;
+
+    private readonly SidePiece[] _pieces;
+    private readonly double[] _wraps;
+    private readonly int[] _binStart = new int[Bins + 1];
+    private readonly int[] _binPieces;
+    private readonly double _perBin;
+    private readonly double _least;
+    private readonly double _greatest;
+    private readonly int _outside;
+
+    /// <summary>Makes a side.</summary>
+    /// <param name="curves">Its monotone curves from the root to the tip, each travelled that way.</param>
+    /// <param name="kind">Whose tooth it is.</param>
+    /// <param name="isLeading">True for the counter-clockwise side of the tooth.</param>
+    /// <param name="middle">Angle near which the tooth stands, rad.</param>
+    public RollSide(Curve[] curves, RollKind kind, bool isLeading, double middle)
+    {
+        bool isRack = kind == RollKind.Rack;
+        Curves = curves;
+        _outside = isLeading ? 1 : -1;
+        _pieces = [.. curves.Select(curve => isRack ? SidePiece.Straight(curve) : SidePiece.Round(curve))];
+        _wraps = [.. _pieces.Select(piece => isRack ? 0 : -2 * Math.PI * Math.Round((piece.AngleAt((piece.Least + piece.Greatest) / 2) - middle) / (2 * Math.PI)))];
+        _least = _pieces.Min(piece => piece.Least);
+        _greatest = _pieces.Max(piece => piece.Greatest);
+        (Root, Tip) = kind == RollKind.Ring ? (_greatest, _least) : (_least, _greatest);
+        _perBin = Bins / (_greatest - _least);
+        _binPieces = Fill();
+    }
+
+    /// <summary>The curves, from the root to the tip, each travelled that way.</summary>
+    public Curve[] Curves { get; }
+
+    /// <summary>Radius of the root end, mm.</summary>
+    public double Root { get; }
+
+    /// <summary>Radius of the tip end, mm.</summary>
+    public double Tip { get; }
+
+    /// <summary>The outermost angle at a radius, rad; beyond the ends those of the ends.</summary>
+    public double AngleAt(double radius)
+    {
+        double within = Math.Clamp(radius, _least, _greatest);
+        int index = IndexAt(within);
+        return AngleOf(index, within);
+    }
+
+    /// <summary>Direction of growing radius there: its radial and its counter-clockwise part.</summary>
+    public Vector SlopeAt(double radius)
+    {
+        double within = Math.Clamp(radius, _least, _greatest);
+        SidePiece piece = _pieces[IndexAt(within)];
+        return piece.SlopeAt(Math.Clamp(within, piece.Least, piece.Greatest));
+    }
+
+    private double AngleOf(int index, double radius)
+    {
+        SidePiece piece = _pieces[index];
+        return piece.AngleAt(Math.Clamp(radius, piece.Least, piece.Greatest)) + _wraps[index];
+    }
+
+    // The piece that holds a radius; of several the outermost there, of none (between two ends, by rounding) the nearest.
+    private int IndexAt(double radius)
+    {
+        int bin = Math.Min(Bins - 1, (int)((radius - _least) * _perBin));
+        (int found, int near) = (-1, -1);
+        double nearest = double.PositiveInfinity;
+        for (int i = _binStart[bin]; i < _binStart[bin + 1]; i++)
+        {
+            int index = _binPieces[i];
+            SidePiece piece = _pieces[index];
+            double beyond = Math.Max(piece.Least - radius, radius - piece.Greatest);
+            if (beyond <= 0)
+            {
+                found = found < 0 || (AngleOf(index, radius) - AngleOf(found, radius)) * _outside > 0 ? index : found;
+            }
+            else if (beyond < nearest)
+            {
+                (nearest, near) = (beyond, index);
+            }
+        }
+
+        return found >= 0 ? found : near >= 0 ? near : Nearest(radius);
+    }
+
+    private int Nearest(double radius)
+    {
+        int best = 0;
+        for (int i = 1; i < _pieces.Length; i++)
+        {
+            best = Beyond(_pieces[i], radius) < Beyond(_pieces[best], radius) ? i : best;
+        }
+
+        return best;
+    }
+
+    private static double Beyond(SidePiece piece, double radius) => Math.Max(piece.Least - radius, radius - piece.Greatest);
+
+    private int[] Fill()
+    {
+        var all = new List<int>(_pieces.Length + Bins);
+        for (int bin = 0; bin < Bins; bin++)
+        {
+            _binStart[bin] = all.Count;
+            (double low, double high) = (_least + (bin / _perBin), _least + ((bin + 1) / _perBin));
+            for (int i = 0; i < _pieces.Length; i++)
+            {
+                if (_pieces[i].Least <= high && _pieces[i].Greatest >= low)
+                {
+                    all.Add(i);
+                }
+            }
+        }
+
+        _binStart[Bins] = all.Count;
+        return [.. all];
+    }
+}

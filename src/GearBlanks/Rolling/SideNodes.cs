@@ -1,0 +1,61 @@
+using GearBlanks.Curves;
+
+namespace GearBlanks.Rolling;
+
+/// <summary>Points of all sides of a gear with their directions from root to tip, in flat arrays; every end of a curve is among them, once for each curve.</summary>
+internal sealed class SideNodes
+{
+    /// <summary>Samples a gear's sides.</summary>
+    /// <param name="gear">The gear.</param>
+    /// <param name="least">How many pieces a side is divided into at least.</param>
+    public SideNodes(RollGear gear, int least)
+    {
+        var nodes = new List<(Point Point, Vector Tangent, int Curve, double Parameter)>();
+        var curves = new List<Curve>();
+        Starts = new int[gear.Sides.Length + 1];
+        for (int i = 0; i < gear.Sides.Length; i++)
+        {
+            Starts[i] = nodes.Count;
+            double depth = Math.Abs(gear.Sides[i].Tip - gear.Sides[i].Root);
+            foreach (Curve curve in gear.Sides[i].Curves)
+            {
+                double height = Math.Abs(curve.EndPoint.Radius - curve.StartPoint.Radius);
+                int steps = Math.Max(2, (int)Math.Ceiling(least * height / depth));
+                for (int step = 0; step <= steps; step++)
+                {
+                    double parameter = step == steps ? curve.End : curve.Start + ((curve.End - curve.Start) * step / steps);
+                    nodes.Add((curve.PointAt(parameter), curve.TangentAt(parameter), curves.Count, parameter));
+                }
+
+                curves.Add(curve);
+            }
+        }
+
+        Starts[^1] = nodes.Count;
+        Curves = [.. curves];
+        X = [.. nodes.Select(node => node.Point.X)];
+        Y = [.. nodes.Select(node => node.Point.Y)];
+        TangentX = [.. nodes.Select(node => node.Tangent.X)];
+        TangentY = [.. nodes.Select(node => node.Tangent.Y)];
+        Curve = [.. nodes.Select(node => node.Curve)];
+        Parameter = [.. nodes.Select(node => node.Parameter)];
+    }
+
+    /// <summary>Number of each side's first node, and of the one after the last.</summary>
+    public int[] Starts { get; }
+
+    public Curve[] Curves { get; }
+
+    public double[] X { get; }
+
+    public double[] Y { get; }
+
+    public double[] TangentX { get; }
+
+    public double[] TangentY { get; }
+
+    /// <summary>Number of the curve that each node lies on.</summary>
+    public int[] Curve { get; }
+
+    public double[] Parameter { get; }
+}
