@@ -1,5 +1,4 @@
 using GearBlanks.Meshing;
-using GearBlanks.Teeth;
 using Spectre.Console;
 
 namespace GearBlanks.Cli.Output;
