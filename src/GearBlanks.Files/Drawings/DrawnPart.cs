@@ -23,11 +23,13 @@ internal static class DrawnPart
 
         DrawnContour[] contours = [.. all.Where(contour => !lettered.Contains(contour.Layer))];
         DrawnContour[] holes = [.. contours.Where(contour => contour != outside)];
-        RequireOnePart(outside, holes);
+        RequireFew(contours);
         if (ContourCrossings.First(contours) is var (at, line))
         {
             throw new DrawingException(line, null, $"Contours cross at {InWords(at)}", "contours that neither cross nor touch, none drawn twice");
         }
+
+        RequireOnePart(outside, holes);
 
         string[] told = [.. remarks, .. lettered.Count > 0 ? [$"Layers with open lines were left out as lettering or marks: {string.Join(", ", lettered.Order(StringComparer.Ordinal))}."] : Array.Empty<string>()];
         return Toothed(outside, holes, centre, centreOption, told);
@@ -82,13 +84,16 @@ internal static class DrawnPart
         return Math.Abs(turned) > Math.PI;
     }
 
+    private static void RequireFew(DrawnContour[] contours)
+    {
+        if (contours.Sum(contour => contour.Pieces.Length) > MostPieces)
+        {
+            throw new DrawingException(0, null, "This drawing has too many pieces to be a gear's", $"at most {MostPieces}");
+        }
+    }
+
     private static void RequireOnePart(DrawnContour outside, DrawnContour[] holes)
     {
-        if (outside.Pieces.Length + holes.Sum(hole => hole.Pieces.Length) > MostPieces)
-        {
-            throw new DrawingException(outside.Line, null, "This drawing has too many pieces to be a gear's", $"at most {MostPieces}");
-        }
-
         foreach (DrawnContour hole in holes)
         {
             if (!outside.Contains(hole.Pieces[0].StartPoint))
@@ -105,5 +110,5 @@ internal static class DrawnPart
         }
     }
 
-    private static string InWords(Point point) => string.Create(CultureInfo.InvariantCulture, $"({point.X:0.###}, {point.Y:0.###})");
+    private static string InWords(Point point) => string.Create(CultureInfo.InvariantCulture, $"({Math.Round(point.X, 3) + 0.0:0.###}, {Math.Round(point.Y, 3) + 0.0:0.###})");
 }

@@ -57,7 +57,9 @@ public static class RollTest
 
     private static RollInterference? Deeper(RollInterference? worst, in Contact lead, in Contact trail, double turn)
     {
-        double jammed = (trail.Limit - lead.Limit) * lead.Lever;
+        // Where a fillet stops it first, that is told, not that both sides do.
+        double overlap = trail.FlankLimit - lead.FlankLimit;
+        double jammed = (double.IsFinite(overlap) ? overlap : trail.Limit - lead.Limit) * lead.Lever;
         (RollObstacle kind, double depth, Contact at) = (RollObstacle.Flanks, jammed, lead);
         foreach (Contact contact in (ReadOnlySpan<Contact>)[lead, trail])
         {

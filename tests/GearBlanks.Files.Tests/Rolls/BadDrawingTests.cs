@@ -16,7 +16,7 @@ public sealed class BadDrawingTests
         { "", ["This file is empty"] },
         { "The tide turns at noon.\n", ["This is not a DXF drawing: here a group code should stand"] },
         { "0\nTIDE\n", ["This is not a DXF drawing: it does not begin with a section"] },
-        { "0\nSECTION\n2\n", ["The file is cut off"] },
+        { "0\nSECTION\n2\n", ["The file ends in the middle of a tag"] },
         { Head + "0\nLINE\n10\n0\n", ["The file is cut off in its section ENTITIES"] },
         { Head + "0\nLINE\n10\n0\n20\n0\n11\nfar\n21\n0\n" + Tail, ["This is not a number (group 11)", "far"] },
         { Head + "0\nLINE\n10\n0\n20\n0\n11\n1,5\n21\n0\n" + Tail, ["This is not a number (group 11)"] },
