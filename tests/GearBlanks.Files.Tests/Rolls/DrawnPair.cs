@@ -28,7 +28,7 @@ internal sealed class DrawnPair : IDisposable
     /// <summary>How far from peak to peak drawings within these tolerances may move the driven gear, mm at the reference circle.</summary>
     public static double Bound(double first, double second) => 2 * (first + second) / Cosine;
 
-    public JsonElement Roll(string first, string second, params string[] more)
+    public static JsonElement Roll(string first, string second, params string[] more)
     {
         Ran ran = Ran.Of(["roll", first, second, "--distance", "30", "--json", .. more]);
         Assert.True(ran.Exit == 0, ran.Told);

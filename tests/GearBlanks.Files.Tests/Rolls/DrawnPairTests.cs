@@ -22,7 +22,7 @@ public sealed class DrawnPairTests
         double t = double.Parse(tolerance, System.Globalization.CultureInfo.InvariantCulture);
         double bound = DrawnPair.Bound(t, t) + Rounding;
         Assert.True(t > 0.0005 || bound < 0.001);
-        DrawnPair.Holds(pair.Roll(pair.First, pair.Second), bound);
+        DrawnPair.Holds(DrawnPair.Roll(pair.First, pair.Second), bound);
     }
 
     // Cubics that stand for short arcs stray from them by far less than the arcs that stand for cubics here.
@@ -39,8 +39,8 @@ public sealed class DrawnPairTests
         ReaderProcess.Output output = ReaderProcess.Run("/usr/bin/python3", Path.Combine(AppContext.BaseDirectory, "readers", "write_ezdxf.py"), way, pair.First, drawn);
         Assert.True(output.ExitCode == 0, output.Errors);
         double bound = DrawnPair.Bound(0.001 + stray, 0.001) + Rounding;
-        DrawnPair.Holds(pair.Roll(drawn, pair.Second), bound);
-        Assert.Equal(11, pair.Roll(drawn, pair.Second).GetProperty("gears")[0].GetProperty("tipRadius").GetDouble(), 0.002);
+        DrawnPair.Holds(DrawnPair.Roll(drawn, pair.Second), bound);
+        Assert.Equal(11, DrawnPair.Roll(drawn, pair.Second).GetProperty("gears")[0].GetProperty("tipRadius").GetDouble(), 0.002);
     }
 
     [Fact]
@@ -50,7 +50,7 @@ public sealed class DrawnPairTests
         string drawn = pair["inkscape.svg"];
         ReaderProcess.Run("inkscape", "--export-plain-svg", "--export-filename=" + drawn, pair.First);
         Assert.True(File.Exists(drawn));
-        DrawnPair.Holds(pair.Roll(drawn, pair.Second), DrawnPair.Bound(0.001 + 0.0005, 0.001) + Rounding);
+        DrawnPair.Holds(DrawnPair.Roll(drawn, pair.Second), DrawnPair.Bound(0.001 + 0.0005, 0.001) + Rounding);
     }
 
     // Cairo writes cubics in pixels of 1/96 inch whose ends are rounded to 1/256 of a pixel, 0.001 mm.
@@ -61,7 +61,7 @@ public sealed class DrawnPairTests
         string drawn = pair["cairo.svg"];
         ReaderProcess.Output output = ReaderProcess.Run("rsvg-convert", "-f", "svg", "-o", drawn, pair.First);
         Assert.True(output.ExitCode == 0, output.Errors);
-        DrawnPair.Holds(pair.Roll(drawn, pair.Second), DrawnPair.Bound(0.001 + 0.002, 0.001) + Rounding);
+        DrawnPair.Holds(DrawnPair.Roll(drawn, pair.Second), DrawnPair.Bound(0.001 + 0.002, 0.001) + Rounding);
     }
 
     [Fact]

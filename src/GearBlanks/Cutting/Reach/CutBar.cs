@@ -7,6 +7,9 @@ namespace GearBlanks.Cutting.Reach;
 /// <summary>A whole rack bar as a cutter leaves it: its gaps are alike, its ends are open on one side.</summary>
 internal static class CutBar
 {
+    // Of a length: a root that leans less is level.
+    private const double Rounding = 1e-9;
+
     public static Outline Of(RackBar rack, HalfGap gap, CutHalf half, double radius)
     {
         double first = rack.FirstTooth;
@@ -35,12 +38,12 @@ internal static class CutBar
         Curve[] side = [.. gap.Curves.Skip(IsRootLand(gap) ? 1 : 0).Select(curve => curve.Moved(place))];
         Point root = side[0].StartPoint;
         var corner = new Point(half, rack.RootHeight);
-        ImmutableArray<Curve> chain = corner.DistanceTo(root) > 1e-9 * rack.Module
+        ImmutableArray<Curve> chain = corner.DistanceTo(root) > Rounding * rack.Module
             ? [new Line(foot, corner), new Line(corner, root), .. side]
             : [new Line(foot, root), .. side];
         return CutterWalk.Of(chain, gap.Beyond.Moved(place), radius)?.Curves ?? throw new GearGeometryException(
-            "cutter-wider-than-bar", "The cutter does not get along the end of the rack; its diameter, mm", 2 * radius, 2 * rack.Module, "use a smaller cutter");
+            "cutter-stuck", "The cutter finds no way along the end of the rack; its diameter, mm", 2 * radius, 2 * rack.Module, "use a smaller cutter");
     }
 
-    private static bool IsRootLand(HalfGap gap) => gap.Curves[0] is Line line && Math.Abs(line.From.Y - line.To.Y) == 0;
+    private static bool IsRootLand(HalfGap gap) => gap.Curves[0] is Line line && Math.Abs(line.From.Y - line.To.Y) <= Rounding * line.Length;
 }

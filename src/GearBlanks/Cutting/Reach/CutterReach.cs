@@ -13,7 +13,7 @@ public static class CutterReach
     /// <param name="teeth">The teeth, nominal.</param>
     /// <param name="radius">Radius of the beam or mill, mm; positive.</param>
     /// <returns>The nominal outline itself where the cutter reaches all of it.</returns>
-    /// <exception cref="GearGeometryException">The cutter does not go through the ring: cutter-wider-than-ring.</exception>
+    /// <exception cref="GearGeometryException">The cutter does not go through the ring: cutter-wider-than-ring, or finds no way along the teeth: cutter-stuck.</exception>
     public static Outline Outline(Toothing teeth, double radius)
     {
         HalfGap gap = HalfGap.Of(teeth);
@@ -27,10 +27,14 @@ public static class CutterReach
     internal static CutHalf Half(Toothing teeth, HalfGap gap, double radius)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(radius);
-        CutHalf? half = teeth is RingGear ring && radius >= ring.TipRadius ? null : CutterWalk.Of(gap, radius);
-        return half ?? throw new GearGeometryException(
-            "cutter-wider-than-ring", "The cutter does not get along the teeth; its diameter, mm", 2 * radius,
-            2 * (teeth is RingGear inside ? inside.TipRadius : teeth.Module), "use a smaller cutter");
+        if (teeth is RingGear ring && radius >= ring.TipRadius)
+        {
+            throw new GearGeometryException(
+                "cutter-wider-than-ring", "The cutter does not go through the ring between its tips; its diameter, mm", 2 * radius, 2 * ring.TipRadius, "use a smaller cutter");
+        }
+
+        return CutterWalk.Of(gap, radius) ?? throw new GearGeometryException(
+            "cutter-stuck", "The cutter finds no way along the teeth; its diameter, mm", 2 * radius, 2 * teeth.Module, "use a smaller cutter");
     }
 
     private static Outline Around(HalfGap gap, CutHalf half, int teeth)

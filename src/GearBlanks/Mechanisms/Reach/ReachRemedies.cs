@@ -52,15 +52,15 @@ internal sealed class ReachRemedies(ToothMesh mesh, string name, double tool, Im
     {
         ToothData mate = mesh.Mate.Data;
         TipForm tip = mate.Tip ?? new TipForm();
-        double at(int steps) => Math.Round(Math.Max(tip.Round, tip.Chamfer) + (steps * Hundredth), 10);
+        double At(int steps) => Math.Round(Math.Max(tip.Round, tip.Chamfer) + (steps * Hundredth), 10);
         int most = (int)(MostRound * mesh.Teeth.Module / Hundredth);
-        if (tip.Chamfer == 0 && Least(most, steps => Runs(mesh.Teeth.Data, mate with { Tip = tip with { Round = at(steps) } }, wanted)) is { } round)
+        if (tip.Chamfer == 0 && Least(most, steps => Runs(mesh.Teeth.Data, mate with { Tip = tip with { Round = At(steps) } }, wanted)) is { } round)
         {
-            yield return $"round the tips of {mesh.MateName} by {Words.Mm(at(round))}{ContactRatio(tip with { Round = at(round) })}";
+            yield return $"round the tips of {mesh.MateName} by {Words.Mm(At(round))}{ContactRatio(tip with { Round = At(round) })}";
         }
-        else if (tip.Round == 0 && Least(most, steps => Runs(mesh.Teeth.Data, mate with { Tip = tip with { Chamfer = at(steps) } }, wanted)) is { } chamfer)
+        else if (tip.Round == 0 && Least(most, steps => Runs(mesh.Teeth.Data, mate with { Tip = tip with { Chamfer = At(steps) } }, wanted)) is { } chamfer)
         {
-            yield return $"chamfer the tips of {mesh.MateName} by {Words.Mm(at(chamfer))}{ContactRatio(tip with { Chamfer = at(chamfer) })}";
+            yield return $"chamfer the tips of {mesh.MateName} by {Words.Mm(At(chamfer))}{ContactRatio(tip with { Chamfer = At(chamfer) })}";
         }
     }
 

@@ -176,7 +176,7 @@ public sealed partial class ReachCheckTests
     {
         double half = teeth is RackBar rack ? rack.Pitch / 2 : 0;
         Coordinate[] corners = teeth is RackBar
-            ? [new(-half, -1), new(half, -1), new(half, 9), new(-half, 9), new(-half, -1)]
+            ? [new(-half, -4), new(half, -4), new(half, 9), new(-half, 9), new(-half, -4)]
             : [new(0, 0), Far(-1), Far(1), new(0, 0)];
         return OverlayNGRobust.Overlay(shape, SampledOutline.Factory.CreatePolygon(corners), SpatialFunction.Intersection).Area;
 
