@@ -6,7 +6,7 @@ namespace GearBlanks.Mutation;
 /// <summary>Changes a folder of the kernel in many ways and counts what no test notices.</summary>
 internal static class Campaign
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(50);
 
     public static int Run(string repository, string folder, int processes, string namespaces, string[] files)
     {
@@ -46,7 +46,7 @@ internal static class Campaign
             while (true)
             {
                 Task<string?> next = process.StandardOutput.ReadLineAsync();
-                if (!next.Wait(current is null ? Patience * 5 : Patience) || next.Result is not { } line)
+                if (!next.Wait(current is null ? Patience * 10 : Patience) || next.Result is not { } line)
                 {
                     process.Kill(true);
                     break;

@@ -69,7 +69,7 @@ public sealed class DrawnPairTests
     {
         using var dxf = new DrawnPair();
         using var svg = new DrawnPair("svg");
-        JsonElement there = dxf.Roll(dxf.First, svg.Second);
+        JsonElement there = DrawnPair.Roll(dxf.First, svg.Second);
         JsonElement back = Ran(svg.Second, dxf.First);
         Assert.Equal(there.GetProperty("backlash").GetProperty("least").GetDouble(), back.GetProperty("backlash").GetProperty("least").GetDouble(), 1e-4);
         Assert.Equal(
