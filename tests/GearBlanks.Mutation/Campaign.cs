@@ -6,7 +6,7 @@ namespace GearBlanks.Mutation;
 /// <summary>Changes a folder of the kernel in many ways and counts what no test notices.</summary>
 internal static class Campaign
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(50);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(40);
 
     public static int Run(string repository, string folder, int processes, string namespaces, string[] files)
     {
@@ -24,21 +24,33 @@ internal static class Campaign
 
         (List<Change> changes, int refused) = Build.Kernel(repository, folder, files, Path.Combine(place, "GearBlanks.Kernel.dll"));
         Console.WriteLine(FormattableString.Invariant($"{changes.Count} changes; {refused} more do not compile"));
+        string measures = Path.Combine(place, "measures.txt");
+        Measure(place, measures, changes.Count, namespaces);
         string[] ends = new string[changes.Count];
-        Parallel.For(0, processes, part => Work(place, namespaces, part, [.. changes.Where(change => change.Id % processes == part).Select(change => change.Id)], ends));
+        Parallel.For(0, processes, part => Work(place, namespaces, measures, part, [.. changes.Where(change => change.Id % processes == part).Select(change => change.Id)], ends));
         string report = Report(changes, ends);
         File.WriteAllText(Path.Combine(repository, "artifacts", "mutation", folder + ".txt"), report);
         Console.Write(report);
         return 0;
     }
 
+    private static void Measure(string place, string measures, int count, string namespaces)
+    {
+        using var process = Process.Start("dotnet", [Path.Combine(place, "GearBlanks.Mutation.dll"), "measure", measures, count.ToString(CultureInfo.InvariantCulture), namespaces])!;
+        process.WaitForExit();
+        if (process.ExitCode != 0)
+        {
+            throw new InvalidOperationException("The tests do not get through on the unchanged kernel.");
+        }
+    }
+
     // A process that says nothing for long is ended, its change counted as noticed, and the rest done by another.
-    private static void Work(string place, string namespaces, int part, List<int> ids, string[] ends)
+    private static void Work(string place, string namespaces, string measures, int part, List<int> ids, string[] ends)
     {
         while (ids.Count > 0)
         {
             string list = Path.Combine(place, FormattableString.Invariant($"changes-{part}.txt"));
-            File.WriteAllLines(list, [ends.Length.ToString(CultureInfo.InvariantCulture), namespaces, .. ids.Select(id => id.ToString(CultureInfo.InvariantCulture))]);
+            File.WriteAllLines(list, [namespaces, measures, .. ids.Select(id => id.ToString(CultureInfo.InvariantCulture))]);
             using var process = Process.Start(new ProcessStartInfo("dotnet", [Path.Combine(place, "GearBlanks.Mutation.dll"), "work", list]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
             process.ErrorDataReceived += (_, _) => { };
             process.BeginErrorReadLine();
@@ -46,7 +58,7 @@ internal static class Campaign
             while (true)
             {
                 Task<string?> next = process.StandardOutput.ReadLineAsync();
-                if (!next.Wait(current is null ? Patience * 10 : Patience) || next.Result is not { } line)
+                if (!next.Wait(current is null ? Patience * 3 : Patience) || next.Result is not { } line)
                 {
                     process.Kill(true);
                     break;
@@ -61,10 +73,6 @@ internal static class Campaign
                     string[] words = line.Split(' ', 3);
                     ends[current!.Value] = words[2];
                     ids.Remove(current.Value);
-                }
-                else if (part == 0)
-                {
-                    Console.WriteLine(line);
                 }
             }
 
