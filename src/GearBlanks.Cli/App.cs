@@ -18,6 +18,7 @@ public static class App
           gearblanks shift dial.toml --write
           gearblanks cut dial.toml --out dial-parts
           gearblanks gear --module 0.8 --teeth 24 --profile-shift 0.3 --bore 4 --out wheel.dxf
+          gearblanks roll wheel.dxf pinion.dxf --distance 40
           gearblanks reach dial.toml --tool 0.8
           gearblanks mesh --module 0.8 --teeth 13 87 --profile-shift 0.3 -0.3 --distance 40
 

@@ -86,7 +86,6 @@ public sealed class RollCommandTests
     [Fact]
     public void The_hunting_period_is_longer_than_a_turn()
     {
-        using Desk desk = Desk.WithJob();
         JsonElement turn = Ran.Of("roll", "--job", Job("tide-dial.toml"), "--mesh", "day to first lay", "--json").Json;
         JsonElement period = Ran.Of("roll", "--job", Job("tide-dial.toml"), "--mesh", "day to first lay", "--hunting", "--json").Json;
         Assert.Equal(1 + (24 * (turn.GetProperty("positions").GetInt32() - 1)), period.GetProperty("positions").GetInt32());
