@@ -16,11 +16,20 @@ internal static class HundredGears
 
         """;
 
+    // Of every kind that there is, as small as a careful shop's.
+    private const string Conditions =
+        """
+        conditions = { centre-distance-tolerance = 0.005, post-tilt = 0.0002, post-parallelism = 0.0001, thickness-tolerance = 0.002, edge-taper = 0.02, eccentricity = 0.002,
+          bore-clearance = 0.005, end-play = 0.1, sheet-tolerance = 0.02, temperature = [15, 25], humidity = [40, 60], frame-material = "brass" }
+
+        """;
+
     private static readonly int[] Wheels = [24, 59, 13, 57, 40, 87, 19, 81, 30, 8];
 
-    public static string Text(string arrangement)
+    public static string Text(string arrangement, bool hasConditions = false)
     {
         var text = new StringBuilder(Head);
+        text.Append(hasConditions ? Conditions : "");
         if (arrangement == Idlers)
         {
             WriteRow(text, 100, i => [Wheels[i % Wheels.Length]]);

@@ -25,7 +25,7 @@ internal sealed class LeastRemedy
     private readonly GearPair _pair;
     private readonly Limits _limits;
     private readonly double _wantedBacklash;
-    private readonly PairFigure[] _before;
+    private readonly Lazy<PairFigure[]> _before;
     private readonly Lever[] _levers;
 
     public LeastRemedy(GearPair pair, string firstName, string secondName, Limits limits, double wantedBacklash)
@@ -33,7 +33,7 @@ internal sealed class LeastRemedy
         _pair = pair;
         _limits = limits;
         _wantedBacklash = wantedBacklash;
-        _before = [.. Figures(pair)];
+        _before = new Lazy<PairFigure[]>(() => [.. Figures(pair)]);
         _levers = [.. Levers(firstName, secondName)];
     }
 
@@ -89,7 +89,7 @@ internal sealed class LeastRemedy
         (int)Math.Min(most, Math.Ceiling(from.Miss * (other.Steps - from.Steps) / (from.Miss - other.Miss)));
 
     private bool WorsensNothing(GearPair pair, PairFigure mended) =>
-        Figures(pair).All(after => after.Level == Level.Ok || (!after.IsOf(mended) && Same(_before, after) is { } before && after.Level <= before.Level));
+        Figures(pair).All(after => after.Level == Level.Ok || (!after.IsOf(mended) && Same(_before.Value, after) is { } before && after.Level <= before.Level));
 
     private IEnumerable<PairFigure> Figures(GearPair pair) => PairFigures.OfMesh(pair, _limits)
         .Concat(PairFigures.OfTeeth(pair, _limits))

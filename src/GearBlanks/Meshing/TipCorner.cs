@@ -6,8 +6,8 @@ namespace GearBlanks.Meshing;
 internal static class TipCorner
 {
     // The room is smooth on the scale of a module, and both stretches are shorter: there are no more dips than these find.
-    private const int FilletSamples = 32;
-    private const int FlankSamples = 16;
+    private const int FilletSamples = 24;
+    private const int FlankSamples = 12;
 
     // Flanks that touch on the line of action are found at zero but for rounding.
     private const double Rounding = 1e-7;
