@@ -30,10 +30,16 @@ internal sealed class Spread
     }
 
     /// <summary>Every value as likely as another.</summary>
-    public static Spread Uniform { get; } = new(share => (2 * share) - 1);
+    public static Spread Uniform { get; } = MakeUniform();
 
     /// <summary>Normal, cut off at three standard deviations.</summary>
-    public static Spread Normal { get; } = new(share =>
+    public static Spread Normal { get; } = MakeNormal();
+
+    /// <summary>The uniform one, made anew.</summary>
+    internal static Spread MakeUniform() => new(share => (2 * share) - 1);
+
+    /// <summary>The normal one, made anew.</summary>
+    internal static Spread MakeNormal() => new(share =>
     {
         double outside = Gaussian.CDF(0, 1, -Cut);
         return Gaussian.InvCDF(0, 1, outside + (share * (1 - (2 * outside)))) / Cut;
