@@ -19,8 +19,6 @@ public sealed class MillTooLargeTests
 
     [Theory]
     [InlineData(20, 40, 1.25)]
-    [InlineData(20, 40, 1.4)]
-    [InlineData(24, 60, 1.3)]
     public void Depth_and_angle_are_those_of_polygons(int first, int second, double tool)
     {
         Toothing cut = Toothing.Of(new GearData(first, 1, TestRacks.A, 0, 0.03));
