@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using GearBlanks.Cutting;
 using GearBlanks.Cutting.Reach;
 using GearBlanks.Files.Dxf;
