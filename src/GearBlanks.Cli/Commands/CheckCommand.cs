@@ -28,7 +28,9 @@ internal static class CheckCommand
         var heights = new Option<bool>("--heights") { Description = "Print what stands at which height, and which tooth faces which gap.", Arity = ArgumentArity.Zero };
         var section = new Option<string[]>("--section")
         {
-            Description = "Print everything about a mesh, sandwich, gear or hand; may be given more than once.", HelpName = "NAME", Arity = ArgumentArity.OneOrMore,
+            Description = "Print everything about a mesh, sandwich, gear or hand; may be given more than once.",
+            HelpName = "NAME",
+            Arity = ArgumentArity.OneOrMore,
         };
         var command = new Command("check", About) { job, at, heights, section };
         command.SetAction(parsed => console.Show(

@@ -16,7 +16,6 @@ public sealed class LeastRemedyScanTests
     [InlineData(20, 40, 0, 0, 0, 0, 30.3, 1)]
     [InlineData(13, 57, 0.2, -0.2, 0, 0, 35.02, 1)]
     [InlineData(17, 80, 0, 0, 0, 82.3, 48.53, 1)]
-    [InlineData(24, 59, -0.1, 0, 26.1, 0, 41.5, 1)]
     [InlineData(20, 40, 0, 0, 0, 0, 29.99, 0.5)]
     [InlineData(13, 57, 0.2, -0.2, 0, 0, 35.02, 2)]
     [InlineData(30, 30, 0, 0, 0, 32.5, 30.08, 2)]

@@ -60,7 +60,7 @@ public sealed class ActingDistanceTests
         Assert.Equal((build with { Distance = build.Distance + 0.07 }).Bounds().Least, build.LeastWith(0.07, 0), 1e-12);
         Assert.True(build.LeastWith(0.07, 0) > build.LeastWith(0, 0));
         Assert.True(build.LeastWith(0, 0.01) < build.LeastWith(0, 0));
-        Assert.Equal(build.LeastWith(0, 0) - build.LeastWith(0, 0.01), 0.01, 2e-4);
+        Assert.Equal(0.01, build.LeastWith(0, 0) - build.LeastWith(0, 0.01), 2e-4);
     }
 
     [Theory]
