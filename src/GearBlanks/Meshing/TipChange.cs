@@ -26,9 +26,10 @@ internal static class TipChange
     public static string? To(Toothing one, string name, Func<Toothing, double> room)
     {
         (double tip, double form) = Ends(one);
-        bool IsEnough(int steps) => room(Toothing.Of(one.Data.WithTip(Shortened(one, steps * Grid)))) > 0;
-        (int low, int high) = (0, (int)((1 - KeptFlank) * Math.Abs(tip - form) / Grid));
-        if (high == 0 || !IsEnough(high))
+
+        // A step less than the flank has: the grid may take one more.
+        (int low, int high) = (0, (int)((1 - KeptFlank) * Math.Abs(tip - form) / Grid) - 1);
+        if (high <= 0 || !IsEnough(high))
         {
             return null;
         }
@@ -40,6 +41,18 @@ internal static class TipChange
         }
 
         return $"{Verb(one, isInSentence: false)} of {name} to {Words.Mm(Shortened(one, high * Grid))}";
+
+        bool IsEnough(int steps)
+        {
+            try
+            {
+                return room(Toothing.Of(one.Data.WithTip(Shortened(one, steps * Grid)))) > 0;
+            }
+            catch (GearGeometryException)
+            {
+                return false;
+            }
+        }
     }
 
     /// <summary>What is done to the tip.</summary>
