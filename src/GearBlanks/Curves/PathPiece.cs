@@ -27,6 +27,9 @@ public readonly record struct PathPiece(Point From, Point To, double Bulge)
         _ => Centre + Motion.Turn(share * 4 * Math.Atan(Bulge)).Apply(From - Centre),
     };
 
+    /// <summary>Bulge of a quarter of a circle: tan(90 degrees / 4).</summary>
+    internal static double QuarterBulge { get; } = Math.Tan(Math.PI / 8);
+
     // mm: an arc that rises less over its chord is a line; its centre would be too far away to compute with.
     private const double Flat = 1e-10;
 

@@ -35,7 +35,7 @@ internal sealed class Lands
     private List<Stretch> At(double height)
     {
         int count = _path.Vertices.Length;
-        bool On(int i) => Math.Abs(_height(_path.Vertices[((i % count) + count) % count].Point) - height) < Agreement;
+        bool On(int i) => Math.Abs(_height(_path.Vertices[Stretch.Wrapped(i, count)].Point) - height) < Agreement;
         var stretches = new List<Stretch>();
         for (int i = 0; i < count; i++)
         {
@@ -75,8 +75,7 @@ internal sealed class Lands
 
     private bool IsCorner(int index)
     {
-        int count = _path.Vertices.Length;
-        PathPiece piece = PathPiece.At(_path, ((index % count) + count) % count);
+        PathPiece piece = PathPiece.At(_path, Stretch.Wrapped(index, _path.Vertices.Length));
         return _beam > 0 && piece.Bulge * _outward > 0 && Math.Abs(piece.Radius - _beam) < Agreement;
     }
 }
@@ -84,4 +83,8 @@ internal sealed class Lands
 /// <summary>Pieces of a contour from one vertex to another, whose numbers may run on past both ends.</summary>
 /// <param name="From">The vertex where it begins.</param>
 /// <param name="To">The vertex where it ends; the same one for a point.</param>
-internal readonly record struct Stretch(int From, int To);
+internal readonly record struct Stretch(int From, int To)
+{
+    /// <summary>The vertex that a number which has run past an end stands for.</summary>
+    public static int Wrapped(int vertex, int count) => ((vertex % count) + count) % count;
+}

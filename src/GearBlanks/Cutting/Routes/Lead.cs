@@ -28,10 +28,10 @@ internal static class Lead
             return new PathPiece(at + (back * length), at, 0);
         }
 
-        // A quarter of a circle: tan(90 degrees / 4), turning towards the contour's direction.
+        // A quarter of a circle, turning towards the contour's direction.
         Point centre = at + (scrap * length);
         double turn = travel.Cross(scrap) > 0 ? 1 : -1;
-        return new PathPiece(centre - (travel * length), at, turn * Math.Tan(Math.PI / 8));
+        return new PathPiece(centre - (travel * length), at, turn * PathPiece.QuarterBulge);
     }
 
     /// <summary>True where a lead keeps clear of everything that is cut but for where it meets the contour.</summary>

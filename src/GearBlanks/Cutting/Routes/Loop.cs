@@ -27,9 +27,8 @@ internal sealed class Loop
     /// <summary>The length at which a stretch begins and how long it is, mm.</summary>
     public (double Start, double Length) Of(Stretch stretch)
     {
-        double start = _starts[((stretch.From % _pieces.Length) + _pieces.Length) % _pieces.Length];
-        double length = Enumerable.Range(stretch.From, stretch.To - stretch.From).Sum(i => _pieces[((i % _pieces.Length) + _pieces.Length) % _pieces.Length].Length);
-        return (start, length);
+        int Index(int vertex) => Stretch.Wrapped(vertex, _pieces.Length);
+        return (_starts[Index(stretch.From)], Enumerable.Range(stretch.From, stretch.To - stretch.From).Sum(i => _pieces[Index(i)].Length));
     }
 
     /// <summary>The way from one length to a greater one, at most once round; open, its last vertex the end.</summary>

@@ -21,9 +21,6 @@ public static class Router
     // A lead is halved so often until it is clear; a shorter one is left out.
     private const int Halvings = 4;
 
-    // tan(90 degrees / 4).
-    private static readonly double QuarterBulge = Math.Tan(Math.PI / 8);
-
     /// <summary>The drawing with its contours routed, and what there was no room for, a sentence an item.</summary>
     /// <param name="drawing">The drawing of one part, its contours closed.</param>
     /// <param name="teeth">The part's teeth.</param>
@@ -86,17 +83,20 @@ public static class Router
 
     private static double StartOf(Loop loop, Lands lands, RouteTask task)
     {
-        List<Stretch> wanted = task.Plan.Start == StartPlace.Root ? lands.Roots : lands.Tips;
         if (task.Plan.Start == StartPlace.Anywhere && task.Plan.Lead is null)
         {
             return 0;
         }
 
         // A pointed tip is no place to start, and a tool may not reach a root at all.
-        List<Stretch> places = wanted.Count == 0 || (task.Plan.Start != StartPlace.Root && wanted[0].From == wanted[0].To) ? task.Plan.Start == StartPlace.Root ? lands.Tips : lands.Roots : wanted;
-        if (places != wanted)
+        bool atRoot = task.Plan.Start == StartPlace.Root;
+        List<Stretch> places = atRoot ? lands.Roots : lands.Tips;
+        if (places.Count == 0 || (!atRoot && places[0].From == places[0].To))
         {
-            task.Remarks.Add($"The teeth have no {(task.Plan.Start == StartPlace.Root ? "root that the tool reaches" : "tip land")}: the contour starts {(task.Plan.Start == StartPlace.Root ? "on a tip" : "in a root")}.");
+            places = atRoot ? lands.Tips : lands.Roots;
+            task.Remarks.Add(atRoot
+                ? "The teeth have no root that the tool reaches: the contour starts on a tip."
+                : "The teeth have no tip land: the contour starts in a root.");
         }
 
         (double at, double length) = loop.Of(places[places.Count / 2]);
@@ -107,9 +107,11 @@ public static class Router
     private static IEnumerable<(double From, double To)> Tabs(Loop loop, Lands? lands, RouteTask task)
     {
         RoutePlan plan = task.Plan;
-        (double Start, double Length)[] places = lands is null
-            ? [.. Enumerable.Range(0, plan.Tabs).Select(i => (i * loop.Length / plan.Tabs, loop.Length / plan.Tabs))]
-            : [.. Enumerable.Range(0, Math.Min(plan.Tabs, lands.Tips.Count)).Select(i => loop.Of(lands.Tips[i * lands.Tips.Count / Math.Min(plan.Tabs, lands.Tips.Count)]))];
+        List<Stretch>? tips = lands?.Tips;
+        int count = Math.Min(plan.Tabs, tips?.Count ?? plan.Tabs);
+        (double Start, double Length)[] places = [.. Enumerable.Range(0, count).Select(i => tips is null
+            ? (i * loop.Length / count, loop.Length / count)
+            : loop.Of(tips[i * tips.Count / count]))];
         double room = places.Min(place => place.Length) - task.Centre;
         double width = Math.Min(plan.TabWidth, room * (1 - Shrink));
         if (width < LeastTab)
@@ -174,7 +176,7 @@ public static class Router
     }
 
     private static ArcPath AsPath(Circle circle) => new(
-        [.. Enumerable.Range(0, 4).Select(i => new PathVertex(circle.Centre + (Vector.AtAngle(i * Math.PI / 2) * circle.Radius), QuarterBulge))], true);
+        [.. Enumerable.Range(0, 4).Select(i => new PathVertex(circle.Centre + (Vector.AtAngle(i * Math.PI / 2) * circle.Radius), PathPiece.QuarterBulge))], true);
 
     private sealed record RouteTask(Toothing Teeth, RoutePlan Plan, double Centre, double Margin, IReadOnlyCollection<Curve> Contours, List<string> Remarks);
 }
