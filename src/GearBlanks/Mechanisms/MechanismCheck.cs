@@ -15,9 +15,8 @@ public static class MechanismCheck
     {
         TrainReport train = TrainCheck.Of(mechanism);
         MeshedPhases? phases = train.IsLocked ? null : MeshedPhases.Of(mechanism);
-        IEnumerable<Finding> findings = mechanism.Gears.AsParallel().AsOrdered()
-            .SelectMany(gear => OnGear(gear, mechanism.Limits).Concat(LeastFeatureCheck.Of(gear, mechanism.Machine))).AsSequential()
-            .Concat(mechanism.Meshes.AsParallel().AsOrdered().SelectMany(mesh => OnMesh(mesh, mechanism.Limits).Concat(FaceOverlapCheck.Of(mesh, mechanism))).AsSequential())
+        IEnumerable<Finding> findings = SideBySide.SelectMany(mechanism.Gears, gear => OnGear(gear, mechanism.Limits).Concat(LeastFeatureCheck.Of(gear, mechanism.Machine)))
+            .Concat(SideBySide.SelectMany(mechanism.Meshes, mesh => OnMesh(mesh, mechanism.Limits).Concat(FaceOverlapCheck.Of(mesh, mechanism))))
             .Concat(phases is null ? [] : PhaseCheck.Of(mechanism, phases))
             .Concat(SandwichCheck.Of(mechanism))
             .Concat(SharedAxesCheck.Of(mechanism))

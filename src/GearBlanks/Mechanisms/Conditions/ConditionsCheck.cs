@@ -19,12 +19,12 @@ internal static class ConditionsCheck
         Spread spread = plan.Builds.IsNormal ? Spread.Normal : Spread.Uniform;
         BuildTally tally = BuildRun.Of(plan.Train, spread, plan.Builds.Seed, plan.Builds.Count);
         ImmutableDictionary<string, string> drivers = Drivers.Of(mechanism);
-        ImmutableArray<MeshConditions> meshes = [.. mechanism.Meshes.AsParallel().AsOrdered().Select((mesh, i) =>
-            Under(mesh, plan.Train.Meshes[i].Build, plan.Overlaps[i], spread, tally.Meshes[i], tally.Builds, drivers.GetValueOrDefault(mesh.Name)))];
+        ImmutableArray<MeshConditions> meshes = SideBySide.Select(mechanism.Meshes, (mesh, i) =>
+            Under(mesh, plan.Train.Meshes[i].Build, plan.Overlaps[i], spread, tally.Meshes[i], tally.Builds, drivers.GetValueOrDefault(mesh.Name)));
         var report = new ConditionsReport(
             tally.Builds, plan.Builds.Seed, plan.Builds.IsNormal, Share(tally.Binding, tally.Builds), Share(tally.Rattling, tally.Builds), plan.Standard, meshes);
-        IEnumerable<Finding> findings = mechanism.Meshes.AsParallel().AsOrdered()
-            .SelectMany((mesh, i) => ConditionsFindings.OnMesh(mesh, meshes[i], plan.Train.Meshes[i].Build, plan.Builds, mechanism.Limits)).AsSequential()
+        IEnumerable<Finding> findings = SideBySide
+            .SelectMany(mechanism.Meshes.Index(), at => ConditionsFindings.OnMesh(at.Item, meshes[at.Index], plan.Train.Meshes[at.Index].Build, plan.Builds, mechanism.Limits))
             .Concat(plan.GradeMisses.Select(miss => ConditionsFindings.OnGrade(miss.Gear, miss.Miss, plan.IsOutsideStandard)));
         return (report, findings);
     }
