@@ -48,6 +48,14 @@ public sealed record Motion
             IsMirrored != next.IsMirrored);
     }
 
+    /// <summary>The motion that undoes this one.</summary>
+    internal Motion Back()
+    {
+        // A mirrored turn undoes itself.
+        var turn = new Motion(_cosine, IsMirrored ? _sine : -_sine, default, IsMirrored);
+        return new Motion(turn._cosine, turn._sine, -turn.Apply(_shift), IsMirrored);
+    }
+
     /// <summary>Where a point goes.</summary>
     public Point Apply(Point point)
     {

@@ -43,7 +43,8 @@ internal sealed class ContactSolver
     private double _offsetY;
     private double _expected;
     private int _sense;
-    private int _tooth;
+    private int _firstSide;
+    private int _secondSide;
     private RollSide _mate;
     private Contact _best;
 
@@ -130,9 +131,10 @@ internal sealed class ContactSolver
             int gap = onLeading ? i : i - 1;
             if (Placing.ToothIn(gap) is { } tooth)
             {
-                _tooth = ((i % _first.Teeth) + _first.Teeth) % _first.Teeth;
-                _mate = _second.Sides[(2 * tooth) + (isLeading ? 1 : 0)];
-                Scan((2 * _tooth) + (onLeading ? 1 : 0));
+                _firstSide = (2 * (((i % _first.Teeth) + _first.Teeth) % _first.Teeth)) + (onLeading ? 1 : 0);
+                _secondSide = (2 * tooth) + (isLeading ? 1 : 0);
+                _mate = _second.Sides[_secondSide];
+                Scan(_firstSide);
             }
         }
 
@@ -247,13 +249,13 @@ internal sealed class ContactSolver
         double limit = angle - _mate.AngleAt(reading.Radius);
         limit -= _isRack ? 0 : 2 * Math.PI * Math.Round((limit - _expected) / (2 * Math.PI));
         double ownRadius = Math.Sqrt((x * x) + (y * y));
-        bool onFlanks = (ownRadius - _first.FormRadius) * (_first.Kind == RollKind.Ring ? -1 : 1) >= 0
-            && (reading.Radius - _second.FormRadius) * _outward >= 0;
+        bool onFlanks = !_first.IsFillet(ownRadius) && !_second.IsFillet(reading.Radius);
         bool isFirst = (limit - _best.Limit) * _sense > 0;
         _best = (isFirst ? _best with
         {
             Limit = limit,
-            Tooth = _tooth,
+            FirstSide = _firstSide,
+            SecondSide = _secondSide,
             Place = new Point(x, y),
             FirstRadius = ownRadius,
             SecondRadius = reading.Radius,

@@ -25,26 +25,14 @@ public sealed record ContactView(double Turn, Point Place, double Size, Immutabl
         double even = solver.Placing.TurnFor(at);
         Contact lead = solver.At(at, request.Distance, true, even);
         Contact trail = solver.At(at, request.Distance, false, even);
-        Contact seen = worst is not null && trail.FilletDepth > lead.FilletDepth ? trail : lead;
+        Contact seen = worst is not null && trail.FilletTurn > lead.FilletTurn ? trail : lead;
         double second = double.IsFinite(seen.FlankLimit) ? seen.FlankLimit : double.IsFinite(seen.Limit) ? seen.Limit : even;
         double depth = Math.Abs(request.First.TipRadius - request.First.RootRadius);
-        Vector own = ContactSolver.Turned(request.FirstEccentricity, at);
-        Vector place = ContactSolver.Turned(seen.Place - default(Point), at) + own;
+        Motion first = RollPlacing.FirstAt(at, request.FirstEccentricity);
         return new ContactView(
-            at, default(Point) + place, worst is null ? Seen * depth : Math.Clamp(TimesDepth * worst.Depth, Nearest * depth, Seen * depth),
-            [.. Contour(request.First).Select(point => default(Point) + (ContactSolver.Turned(point - default(Point), at) + own))],
-            [.. Placed(request, solver.Placing.SecondAxis(request.Distance), second)]);
-    }
-
-    private static IEnumerable<Point> Placed(RollRequest request, Point axis, double turn)
-    {
-        if (request.Second.Kind == RollKind.Rack)
-        {
-            return Contour(request.Second).Select(point => new Point(axis.X - point.Y, point.X - turn));
-        }
-
-        Vector own = ContactSolver.Turned(request.SecondEccentricity, turn);
-        return Contour(request.Second).Select(point => axis + (ContactSolver.Turned(point - default(Point), turn) + own));
+            at, first.Apply(seen.Place), worst is null ? Seen * depth : Math.Clamp(TimesDepth * worst.Depth, Nearest * depth, Seen * depth),
+            [.. Contour(request.First).Select(first.Apply)],
+            [.. Contour(request.Second).Select(solver.Placing.SecondAt(second, request.Distance, request.SecondEccentricity).Apply)]);
     }
 
     private static IEnumerable<Point> Contour(RollGear gear)

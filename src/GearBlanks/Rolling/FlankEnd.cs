@@ -18,7 +18,7 @@ internal static class FlankEnd
 
     /// <summary>
     /// The middle one over all sides. A fillet is hollow and an external gear's flank is round, so between them the direction of the side turns back. A ring's
-    /// flank is hollow as well: its fillet is not told apart.
+    /// flank is hollow as well, but bends far less.
     /// </summary>
     public static Measure Of(RollSide[] sides, RollKind kind)
     {
@@ -26,7 +26,7 @@ internal static class FlankEnd
         double[] bases = new double[sides.Length];
         for (int i = 0; i < sides.Length; i++)
         {
-            radii[i] = kind == RollKind.Ring ? sides[i].Root : Deepest(sides[i], i % 2 == 0 ? 1 : -1, kind == RollKind.Rack);
+            radii[i] = kind == RollKind.Ring ? BentEnd(sides[i], Math.Abs(sides[i].Tip - sides[i].Root)) : Deepest(sides[i], i % 2 == 0 ? 1 : -1, kind == RollKind.Rack);
             double middle = radii[i] + ((sides[i].Tip - radii[i]) / 2);
             bases[i] = kind == RollKind.Rack ? double.NaN : middle * sides[i].SlopeAt(middle).X;
         }
@@ -56,6 +56,26 @@ internal static class FlankEnd
         }
 
         return best.Radius;
+    }
+
+    // From the root on, as long as the side bends within half a tooth's depth.
+    private static double BentEnd(RollSide side, double depth)
+    {
+        foreach (Curve curve in side.Curves)
+        {
+            for (int i = 0; i < Samples; i++)
+            {
+                double from = curve.Start + ((curve.End - curve.Start) * i / Samples);
+                double to = curve.Start + ((curve.End - curve.Start) * (i + 1) / Samples);
+                double bend = Math.Abs(curve.TangentAt(from).AngleTo(curve.TangentAt(to)));
+                if (bend * depth / 2 < (curve.PointAt(to) - curve.PointAt(from)).Length)
+                {
+                    return curve.PointAt(from).Radius;
+                }
+            }
+        }
+
+        return side.Tip;
     }
 
     private static double Middle(double[] values)

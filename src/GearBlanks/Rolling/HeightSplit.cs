@@ -16,15 +16,19 @@ internal static class HeightSplit
     {
         double from = curve.Start;
         double step = (curve.End - curve.Start) / Samples;
-        for (int i = 0; i < Samples; i++)
+        (double low, double before) = (curve.Start, Growth(curve, curve.Start, isRack));
+        for (int i = 1; i <= Samples; i++)
         {
-            double low = curve.Start + (i * step);
-            double high = i == Samples - 1 ? curve.End : low + step;
-            if (Growth(curve, low, isRack) * Growth(curve, high, isRack) < 0 && Turn(curve, low, high, isRack) is var turn && turn != from && turn != curve.End)
+            double high = i == Samples ? curve.End : curve.Start + (i * step);
+            double growth = Growth(curve, high, isRack);
+            if (before * growth < 0 && Turn(curve, low, high, isRack) is var turn && turn != from && turn != curve.End)
             {
                 yield return curve.Between(from, turn);
                 from = turn;
             }
+
+            // A sample may lie on the very turn, as in the middle of a root's arc: then the next one tells.
+            (low, before) = growth == 0 ? (low, before) : (high, growth);
         }
 
         yield return from == curve.Start ? curve : curve.Between(from, curve.End);

@@ -64,6 +64,15 @@ public sealed class RollGear
     /// <summary>Radius at which flanks end and fillets begin, mm.</summary>
     internal double FormRadius { get; }
 
+    /// <summary>The most that a point of it moves for a rad of turn, mm; 1 for a rack, whose turn is its way.</summary>
+    internal double LongestLever => Kind switch { RollKind.Rack => 1, RollKind.Ring => RootRadius, _ => TipRadius };
+
+    /// <summary>Radius of a point, mm; of a rack its height.</summary>
+    internal double HeightOf(Point point) => Kind == RollKind.Rack ? point.Y : point.Radius;
+
+    /// <summary>True for a radius (of a rack a height) at which fillets are, not flanks.</summary>
+    internal bool IsFillet(double height) => Kind == RollKind.Ring ? height > FormRadius : height < FormRadius;
+
     /// <summary>Radius of the base circle as the flanks have it, mm; NaN for a rack.</summary>
     private double BaseRadius { get; }
 

@@ -46,6 +46,19 @@ internal sealed class RollPlacing
     /// <summary>The second one's turn that goes with a turn of the first one.</summary>
     public double TurnFor(double turn) => _zero + (Ratio * turn);
 
+    /// <summary>How the first one stands.</summary>
+    /// <param name="turn">Its turn, rad.</param>
+    /// <param name="centre">How far its centre lies from its axis while it stands at 0.</param>
+    public static Motion FirstAt(double turn, Vector centre) => Motion.Shift(centre).Then(Motion.Turn(turn));
+
+    /// <summary>How the second one stands.</summary>
+    /// <param name="turn">Its turn, rad; of a rack its way, mm.</param>
+    /// <param name="distance">Distance of the axes, mm.</param>
+    /// <param name="centre">How far its centre lies from its axis while it stands at 0.</param>
+    public Motion SecondAt(double turn, double distance, Vector centre) => Second.Kind == RollKind.Rack
+        ? Motion.TurnStep(1, 4).Then(Motion.Shift(new Vector(SecondAxis(distance).X, -turn)))
+        : Motion.Shift(centre).Then(Motion.Turn(turn)).Then(Motion.Shift(SecondAxis(distance) - default(Point)));
+
     /// <summary>Place of the second one's axis.</summary>
     public Point SecondAxis(double distance) => new(Second.Kind == RollKind.Ring ? -distance : distance, 0);
 

@@ -47,7 +47,7 @@ public readonly record struct RollPoint(double Turn, double Leading, double Trai
 /// <summary>Material in the way.</summary>
 /// <param name="Kind">Whether a tip digs into a fillet, a tip into a root circle, or the teeth do not fit their gaps.</param>
 /// <param name="Depth">
-/// How deep along the normal, mm, the flanks carrying: the way out by turning. Where a tip stands in the middle of a root that is too high, the way out along the line of centres is shorter.
+/// How deep along the normal, mm, the flanks carrying; where a tooth is wider than its gap, by how much along the normal of its flanks.
 /// </param>
 /// <param name="Turn">Turn of the first gear, rad.</param>
 /// <param name="Tooth">Number of the first gear's tooth, counted from 1 counter-clockwise.</param>

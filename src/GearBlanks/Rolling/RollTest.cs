@@ -49,13 +49,14 @@ public static class RollTest
             }
 
             (ahead, behind) = (leading[i], trailing[i]);
-            worst = Deeper(worst, lead, trail, turn);
+            worst = Deeper(worst, solver, lead, trail, turn, request.Distance);
         }
 
         return (worst, lostAt);
     }
 
-    private static RollInterference? Deeper(RollInterference? worst, in Contact lead, in Contact trail, double turn)
+    private static RollInterference? Deeper(
+        RollInterference? worst, ContactSolver solver, in Contact lead, in Contact trail, double turn, double distance)
     {
         // Where a fillet stops it first, that is told, not that both sides do.
         double overlap = trail.FlankLimit - lead.FlankLimit;
@@ -63,7 +64,10 @@ public static class RollTest
         (RollObstacle kind, double depth, Contact at) = (RollObstacle.Flanks, jammed, lead);
         foreach (Contact contact in (ReadOnlySpan<Contact>)[lead, trail])
         {
-            (kind, depth, at) = contact.FilletDepth > depth ? (RollObstacle.Fillet, contact.FilletDepth, contact) : (kind, depth, at);
+            TipDepth fillet = FilletDepth(solver, contact, turn, distance, Math.Max(depth, worst?.Depth ?? 0));
+            (kind, depth, at) = fillet.Depth > depth
+                ? (RollObstacle.Fillet, fillet.Depth, contact with { FirstRadius = fillet.FirstRadius, SecondRadius = fillet.SecondRadius })
+                : (kind, depth, at);
             (kind, depth, at) = contact.Sunk > depth ? (RollObstacle.Root, contact.Sunk, contact) : (kind, depth, at);
         }
 
@@ -71,6 +75,10 @@ public static class RollTest
             ? new RollInterference(kind, depth, turn, at.Tooth + 1, at.FirstRadius, at.SecondRadius)
             : worst;
     }
+
+    // No point is deeper than its way out by turning: where that is less than what is known, nothing is measured.
+    private static TipDepth FilletDepth(ContactSolver solver, in Contact contact, double turn, double distance, double known) =>
+        contact.FilletTurn * solver.Placing.Second.LongestLever > Math.Max(Touching, known) ? TipDepth.Of(solver, contact, turn, distance) : default;
 
     private static double[] Distances(RollRequest request, ContactSolver solver, RollSpan span)
     {

@@ -19,6 +19,8 @@ public sealed class MillTooLargeTests
 
     [Theory]
     [InlineData(20, 40, 1.25)]
+    [InlineData(20, 40, 1.4)]
+    [InlineData(24, 60, 1.3)]
     public void Depth_and_angle_are_those_of_polygons(int first, int second, double tool)
     {
         Toothing cut = Toothing.Of(new GearData(first, 1, TestRacks.A, 0, 0.03));
@@ -38,6 +40,24 @@ public sealed class MillTooLargeTests
         Assert.Equal(Math.Abs(turn), Math.Abs(place), 0.01);
     }
 
+    [Theory]
+    [InlineData(20, 60, 1.3)]
+    [InlineData(17, 48, 1.1)]
+    public void In_a_ring_too(int teeth, int ringTeeth, double tool)
+    {
+        Toothing pinion = Toothing.Of(new GearData(teeth, 1, TestRacks.A, 0, 0.05));
+        Toothing ring = Toothing.Of(new RingData(ringTeeth, 1, TestRacks.A, ringTeeth + 12, 0.3, 0, 0.05, ringTeeth - 1.4));
+        GearPair pair = GearPair.At(pinion, ring, (ringTeeth - teeth) / 2.0);
+        Outline outline = CutterReach.Outline(ring, tool / 2);
+        RollReport report = RollTest.Of(new RollRequest(RollGear.Of("pinion", pinion), RollGear.Of("ring", ring, outline), pair.CentreDistance));
+        RollInterference found = Assert.IsType<RollInterference>(report.Interference);
+        (double depth, double radius) = RingByPolygons(outline, pair, (ExternalGear)pinion);
+        Assert.True(depth > 0.005, $"{depth}");
+        Assert.NotEqual(RollObstacle.Flanks, found.Kind);
+        Assert.Equal(depth, found.Depth, 0.002 + (0.1 * depth));
+        Assert.Equal(radius, found.SecondRadius, 0.05);
+    }
+
     [Fact]
     public void A_mill_that_follows_the_fillet_is_not_in_the_way()
     {
@@ -48,13 +68,39 @@ public sealed class MillTooLargeTests
         Assert.InRange(report.Left.Total * 3600 * 180 / Math.PI, 0, 0.5);
     }
 
+    // A gap of the ring and a tooth of the pinion face +X at the start; the ring stands half the play off.
+    private static (double Depth, double Radius) RingByPolygons(Outline outline, GearPair pair, ExternalGear pinion)
+    {
+        int teeth = pair.Second.Teeth;
+        double pitch = 2 * Math.PI / teeth;
+        double play = pair.CircumferentialBacklash / pair.SecondWorkingRadius;
+        Coordinate[] hole = Points(outline, pitch / 2);
+        Func<Coordinate, double> room = PolygonGear.SignedDistance(Factory.CreatePolygon([.. hole, hole[0]]));
+        (double depth, double radius) = (0, 0);
+        for (int i = 0; i < Steps; i++)
+        {
+            double turn = ((double)i / Steps * 2 * pitch) - pitch;
+            foreach (Coordinate corner in new PolygonGear(pinion).Corners)
+            {
+                Coordinate world = PolygonGear.Turned(corner, turn * teeth / pinion.Teeth, pair.CentreDistance);
+                Coordinate seen = PolygonGear.Turned(world, -turn - (play / 2), 0);
+                (depth, radius) = room(seen) > depth ? (room(seen), Math.Sqrt((seen.X * seen.X) + (seen.Y * seen.Y))) : (depth, radius);
+            }
+        }
+
+        return (depth, radius);
+    }
+
+    private static Coordinate[] Points(Outline outline, double turn) =>
+        [.. outline.Curves().SelectMany(curve => Enumerable.Range(0, 60).Select(i => curve.PointAt(curve.Start + ((curve.End - curve.Start) * i / 60))))
+            .Select(point => PolygonGear.Turned(new Coordinate(point.X, point.Y), turn, 0))];
+
     // The cut gear's gap faces +X at turn 0 of its own; the deepest of the mate's tip corners over one pitch.
     private static (double Depth, double Turn, double Radius) ByPolygons(Outline outline, GearPair pair, ExternalGear mate)
     {
         int teeth = pair.First.Teeth;
         double pitch = 2 * Math.PI / teeth;
-        Coordinate[] ring = [.. outline.Curves().SelectMany(curve => Enumerable.Range(0, 60).Select(i => curve.PointAt(curve.Start + ((curve.End - curve.Start) * i / 60))))
-            .Select(point => PolygonGear.Turned(new Coordinate(point.X, point.Y), pitch / 2, 0))];
+        Coordinate[] ring = Points(outline, pitch / 2);
         Func<Coordinate, double> room = PolygonGear.SignedDistance(Factory.CreatePolygon([.. ring, ring[0]]));
         Coordinate[] corners = new PolygonGear(mate).Corners;
         double play = pair.CircumferentialBacklash / pair.SecondWorkingRadius;
