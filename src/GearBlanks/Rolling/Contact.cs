@@ -1,5 +1,3 @@
-using GearBlanks.Curves;
-
 namespace GearBlanks.Rolling;
 
 /// <summary>Where one gear stops the other.</summary>
@@ -13,9 +11,6 @@ namespace GearBlanks.Rolling;
 /// <param name="Sunk">How far a tip reaches into the other's root circle, mm; 0 where none does.</param>
 internal readonly record struct Contact(double Limit, double FlankLimit, int FirstSide, int SecondSide, double FirstRadius, double SecondRadius, double Lever, double Sunk)
 {
-    /// <summary>The place on the first one as it is drawn, mm.</summary>
-    public Point Place { get; init; }
-
     /// <summary>Nothing stops it, so far.</summary>
     /// <param name="sense">1 where the least turn is looked for, -1 where the greatest is.</param>
     public static Contact None(int sense) => new(sense * double.PositiveInfinity, sense * double.PositiveInfinity, 0, 0, 0, 0, 0, 0);

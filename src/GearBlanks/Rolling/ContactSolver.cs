@@ -5,7 +5,8 @@ namespace GearBlanks.Rolling;
 /// <summary>
 /// Finds the second gear's turn at which the first one stops it. A point of the first one at a radius and angle about the second one's centre meets the other side
 /// at the turn by which that side's angle at this radius differs; the extreme over all points of all teeth in reach is first contact. It lies
-/// where the two directions are one, at a corner, or at the second one's tip: each is bracketed between samples, then found on the exact curves.
+/// where the two directions are one, at a corner, or at the second one's tip: each is bracketed between samples, then found on the exact curves. Where two exact
+/// involutes face one another it is known in closed form.
 /// </summary>
 internal sealed class ContactSolver
 {
@@ -32,20 +33,17 @@ internal sealed class ContactSolver
     private readonly SideNodes _nodes;
     private readonly RollGear _first;
     private readonly RollGear _second;
+    private readonly MateView _view;
+    private readonly InvoluteContact _involutes;
     private readonly bool _isRack;
-    private readonly int _outward;
     private readonly double _margin;
 
     // Of the tooth side that is looked at.
-    private double _cosine;
-    private double _sine;
-    private double _offsetX;
-    private double _offsetY;
+    private double _turn;
     private double _expected;
     private int _sense;
     private int _firstSide;
     private int _secondSide;
-    private RollSide _mate;
     private Contact _best;
 
     /// <summary>Makes a solver.</summary>
@@ -58,12 +56,12 @@ internal sealed class ContactSolver
         _first = placing.First;
         _second = placing.Second;
         _isRack = _second.Kind == RollKind.Rack;
-        _outward = _second.Kind == RollKind.Ring ? -1 : 1;
         FirstCentre = first;
         SecondCentre = second;
         _margin = Margin * Math.Abs(_first.TipRadius - _first.RootRadius);
         _nodes = new SideNodes(_first, Math.Max(LeastSamples, 2 * _second.Sides.Max(side => side.Curves.Length)));
-        _mate = _second.Sides[0];
+        _view = new MateView(_second);
+        _involutes = new InvoluteContact(_first, _second);
     }
 
     public RollPlacing Placing { get; }
@@ -99,26 +97,19 @@ internal sealed class ContactSolver
         return contact;
     }
 
-    /// <summary>A displacement turned about the origin by an angle, rad.</summary>
-    public static Vector Turned(Vector vector, double angle)
-    {
-        (double sine, double cosine) = Math.SinCos(angle);
-        return new Vector((cosine * vector.X) - (sine * vector.Y), (sine * vector.X) + (cosine * vector.Y));
-    }
+    private static Vector Turned(Vector vector, double angle) => vector == default ? vector : Motion.Turn(angle).Apply(vector);
 
     private Contact Solve(double turn, Point centre, bool isLeading, double expected)
     {
-        (_sine, _cosine) = Math.SinCos(turn);
-        Vector own = Turned(FirstCentre, turn);
-        (_offsetX, _offsetY) = (own.X - centre.X, own.Y - centre.Y);
-        _expected = expected;
-
         // The least turn stops it counter-clockwise: its leading sides against the first one's, or in a ring against the other ones.
+        _turn = turn;
+        _expected = expected;
         _sense = isLeading ? -1 : 1;
         _best = Contact.None(-_sense);
+        _view.Place(turn, Turned(FirstCentre, turn), centre, _sense);
+        _involutes.Place(_view.Offset);
         bool onLeading = isLeading != Placing.IsInternal;
-        double apart = Math.Sqrt((_offsetX * _offsetX) + (_offsetY * _offsetY));
-        if (Placing.Reach(_isRack ? -_offsetX : apart) is not { } reach)
+        if (Placing.Reach(_isRack ? -_view.Offset.X : _view.Offset.Length) is not { } reach)
         {
             return _best;
         }
@@ -133,8 +124,8 @@ internal sealed class ContactSolver
             {
                 _firstSide = (2 * (((i % _first.Teeth) + _first.Teeth) % _first.Teeth)) + (onLeading ? 1 : 0);
                 _secondSide = (2 * tooth) + (isLeading ? 1 : 0);
-                _mate = _second.Sides[_secondSide];
-                Scan(_firstSide);
+                _view.Mate = _second.Sides[_secondSide];
+                Scan();
             }
         }
 
@@ -142,40 +133,57 @@ internal sealed class ContactSolver
     }
 
     // From the tip down: where a point is out of the mate's reach, those below it are farther still.
-    private void Scan(int side)
+    private void Scan()
     {
-        int start = _nodes.Starts[side];
-        int last = _nodes.Starts[side + 1] - 1;
-        Reading above = ReadNode(last);
+        int flank = _involutes.Has(_firstSide, _secondSide) ? _nodes.Flanks[_firstSide] : -1;
+        int start = _nodes.Starts[_firstSide];
+        int last = _nodes.Starts[_firstSide + 1] - 1;
+        Reading above = ReadNode(last, -1);
         if (above.IsInside && above.Growth >= 0)
         {
-            Offer(above, _nodes.X[last], _nodes.Y[last]);
+            Offer(above, last);
         }
 
-        for (int i = last - 1; i >= start && Beyond(above) < _margin; i--)
+        bool met = false;
+        for (int i = last - 1; i >= start && _view.Beyond(above.Radius) < _margin; i--)
         {
-            Reading here = ReadNode(i);
+            Reading here = ReadNode(i, flank);
             if (_nodes.Curve[i] != _nodes.Curve[i + 1])
             {
                 if (here.IsInside && here.Growth >= 0 && above.Growth <= 0)
                 {
-                    Offer(here, _nodes.X[i], _nodes.Y[i]);
+                    Offer(here, i);
                 }
             }
-            else if (here.IsInside && above.IsInside ? here.Growth > 0 && above.Growth < 0
-                : here.IsInside ? here.Growth > 0 : above.IsInside && above.Growth < 0)
+            else if (_nodes.Curve[i] == flank && OnFlank(here) && OnFlank(above))
             {
-                Refine(i, here, above);
+                met = true;
+            }
+            else
+            {
+                (here, above) = (Grown(here, i), Grown(above, i + 1));
+                if (here.IsInside && above.IsInside ? here.Growth > 0 && above.Growth < 0
+                    : here.IsInside ? here.Growth > 0 : above.IsInside && above.Growth < 0)
+                {
+                    Refine(i, here, above);
+                }
             }
 
             if (i == start && here.IsInside && here.Growth <= 0)
             {
-                Offer(here, _nodes.X[i], _nodes.Y[i]);
+                Offer(here, i);
             }
 
             above = here;
         }
+
+        if (met && _involutes.Of(_firstSide, _secondSide, _turn) is { } meeting)
+        {
+            Take(meeting.Limit, meeting.FirstRadius, meeting.SecondRadius, meeting.Lever);
+        }
     }
+
+    private bool OnFlank(in Reading reading) => _view.Mate.Flank is { } flank && reading.Radius >= flank.Least && reading.Radius <= flank.Greatest;
 
     // Between two samples: where the growth ends, or the second one's tip circle is met.
     private void Refine(int lowest, in Reading lower, in Reading higher)
@@ -183,19 +191,18 @@ internal sealed class ContactSolver
         Curve curve = _nodes.Curves[_nodes.Curve[lowest]];
         (double low, double high) = (_nodes.Parameter[lowest], _nodes.Parameter[lowest + 1]);
         bool isTip = !(lower.IsInside && higher.IsInside);
-        (double atLow, double atHigh) = isTip ? (Beyond(lower), Beyond(higher)) : (lower.Growth, higher.Growth);
-        double parameter = low;
+        (double atLow, double atHigh) = isTip ? (_view.Beyond(lower.Radius), _view.Beyond(higher.Radius)) : (lower.Growth, higher.Growth);
         Point point = default;
         Reading reading = lower;
         for (int i = 0; i < MostSteps; i++)
         {
             // The false position, and the middle where one end has stayed too long.
             double secant = low + ((high - low) * atLow / (atLow - atHigh));
-            parameter = i % 3 == 2 ? (low + high) / 2 : secant;
+            double parameter = i % 3 == 2 ? (low + high) / 2 : secant;
             CurveState state = curve.StateAt(parameter);
             point = state.Point;
-            reading = Read(state.Point.X, state.Point.Y, state.Tangent.X, state.Tangent.Y);
-            double value = isTip ? Beyond(reading) : reading.Growth;
+            reading = _view.Read(state.Point.X, state.Point.Y, state.Tangent.X, state.Tangent.Y);
+            double value = isTip ? _view.Beyond(reading.Radius) : reading.Growth;
             double step = Math.Abs((high - low) * state.Speed);
             if ((isTip ? Math.Abs(value) : value * value * step / Math.Abs(atLow - atHigh)) < Exactness || step < Exactness)
             {
@@ -215,58 +222,42 @@ internal sealed class ContactSolver
         Offer(reading, point.X, point.Y, isTip);
     }
 
-    private double Beyond(in Reading reading) => (reading.Radius - _mate.Tip) * _outward;
-
-    private Reading ReadNode(int node) => Read(_nodes.X[node], _nodes.Y[node], _nodes.TangentX[node], _nodes.TangentY[node]);
-
-    // Where a point is seen from the second one's centre, and whether the turn that it allows grows beyond it (towards the tip).
-    private Reading Read(double x, double y, double tangentX, double tangentY)
+    // Within a flank whose contact is known in closed form only the radius is needed.
+    private Reading ReadNode(int node, int flank)
     {
-        double awayX = (_cosine * x) - (_sine * y) + _offsetX;
-        double awayY = (_sine * x) + (_cosine * y) + _offsetY;
-        double radius = _isRack ? -awayX : Math.Sqrt((awayX * awayX) + (awayY * awayY));
-        bool isInside = (radius - _mate.Tip) * _outward <= 0;
-        (double outX, double outY) = _isRack ? (-1, 0) : (awayX / radius, awayY / radius);
-        double alongX = (_cosine * tangentX) - (_sine * tangentY);
-        double alongY = (_sine * tangentX) + (_cosine * tangentY);
-        double radial = (alongX * outX) + (alongY * outY);
-        if (!isInside)
+        if (_nodes.Curve[node] == flank && _nodes.Curve[node - 1] == flank && _nodes.Curve[node + 1] == flank)
         {
-            return new Reading(false, radius, radial, 0);
+            double radius = _view.RadiusOf(_nodes.X[node], _nodes.Y[node]);
+            return new Reading(_view.Beyond(radius) <= 0, radius, 0, double.NaN);
         }
 
-        double around = (outX * alongY) - (outY * alongX);
-        Vector slope = _mate.SlopeAt(radius);
-        return new Reading(true, radius, radial, _sense * ((around * slope.X) - (radial * slope.Y)));
+        return _view.Read(_nodes.X[node], _nodes.Y[node], _nodes.TangentX[node], _nodes.TangentY[node]);
     }
 
-    private void Offer(in Reading reading, double x, double y, bool isTip = false)
+    private Reading Grown(in Reading reading, int node) => double.IsNaN(reading.Growth) ? ReadNode(node, -1) : reading;
+
+    private void Offer(in Reading reading, int node) => Offer(reading, _nodes.X[node], _nodes.Y[node], false);
+
+    private void Offer(in Reading reading, double x, double y, bool isTip)
     {
-        double sunk = (_mate.Root - reading.Radius) * _outward;
-        double angle = _isRack
-            ? -((_sine * x) + (_cosine * y) + _offsetY)
-            : Math.Atan2((_sine * x) + (_cosine * y) + _offsetY, (_cosine * x) - (_sine * y) + _offsetX);
-        double limit = angle - _mate.AngleAt(reading.Radius);
-        limit -= _isRack ? 0 : 2 * Math.PI * Math.Round((limit - _expected) / (2 * Math.PI));
-        double ownRadius = Math.Sqrt((x * x) + (y * y));
-        bool onFlanks = !_first.IsFillet(ownRadius) && !_second.IsFillet(reading.Radius);
-        bool isFirst = (limit - _best.Limit) * _sense > 0;
-        _best = (isFirst ? _best with
-        {
-            Limit = limit,
-            FirstSide = _firstSide,
-            SecondSide = _secondSide,
-            Place = new Point(x, y),
-            FirstRadius = ownRadius,
-            SecondRadius = reading.Radius,
-            Lever = (isTip ? Math.Abs(reading.Radial) : _mate.SlopeAt(reading.Radius).X) * (_isRack ? 1 : reading.Radius),
-        }
-        : _best) with
-        {
-            FlankLimit = onFlanks && (limit - _best.FlankLimit) * _sense > 0 ? limit : _best.FlankLimit,
-            Sunk = sunk > Touching ? Math.Max(sunk, _best.Sunk) : _best.Sunk,
-        };
+        Take(
+            _view.AngleOf(x, y) - _view.Mate.AngleAt(reading.Radius), Math.Sqrt((x * x) + (y * y)), reading.Radius,
+            _view.Lever(reading.Radius, reading.Radial, isTip));
+        double sunk = _view.Sunk(reading.Radius);
+        _best = sunk > Math.Max(Touching, _best.Sunk) ? _best with { Sunk = sunk } : _best;
     }
 
-    private readonly record struct Reading(bool IsInside, double Radius, double Radial, double Growth);
+    private void Take(double turn, double ownRadius, double mateRadius, double lever)
+    {
+        double limit = _isRack ? turn : turn - (2 * Math.PI * Math.Round((turn - _expected) / (2 * Math.PI)));
+        if ((limit - _best.FlankLimit) * _sense > 0 && !_first.IsFillet(ownRadius) && !_second.IsFillet(mateRadius))
+        {
+            _best = _best with { FlankLimit = limit };
+        }
+
+        if ((limit - _best.Limit) * _sense > 0)
+        {
+            _best = new Contact(limit, _best.FlankLimit, _firstSide, _secondSide, ownRadius, mateRadius, lever, _best.Sunk);
+        }
+    }
 }

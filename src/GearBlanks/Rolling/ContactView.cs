@@ -30,7 +30,7 @@ public sealed record ContactView(double Turn, Point Place, double Size, Immutabl
         double depth = Math.Abs(request.First.TipRadius - request.First.RootRadius);
         Motion first = RollPlacing.FirstAt(at, request.FirstEccentricity);
         return new ContactView(
-            at, first.Apply(seen.Place), worst is null ? Seen * depth : Math.Clamp(TimesDepth * worst.Depth, Nearest * depth, Seen * depth),
+            at, first.Apply(Point.Polar(seen.FirstRadius, request.First.Sides[seen.FirstSide].AngleAt(seen.FirstRadius))), worst is null ? Seen * depth : Math.Clamp(TimesDepth * worst.Depth, Nearest * depth, Seen * depth),
             [.. Contour(request.First).Select(first.Apply)],
             [.. Contour(request.Second).Select(solver.Placing.SecondAt(second, request.Distance, request.SecondEccentricity).Apply)]);
     }

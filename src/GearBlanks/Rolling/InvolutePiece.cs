@@ -8,17 +8,30 @@ internal sealed class InvolutePiece : SidePiece
     // mm: a placement that moves the centre by less only turns.
     private const double Rounding = 1e-12;
 
-    private readonly double _baseRadius;
-    private readonly double _foot;
-    private readonly int _sense;
-
     public InvolutePiece(Involute involute)
         : base(involute.StartPoint.Radius, involute.EndPoint.Radius)
     {
-        _baseRadius = involute.BaseRadius;
-        _foot = involute.Placement.Apply(new Vector(1, 0)).Angle;
-        _sense = involute.Placement.IsMirrored ? -1 : 1;
+        BaseRadius = involute.BaseRadius;
+        Foot = involute.Placement.Apply(new Vector(1, 0)).Angle;
+        Sense = involute.Placement.IsMirrored ? -1 : 1;
+        LeastRoll = Math.Min(involute.StartRoll, involute.EndRoll);
+        GreatestRoll = Math.Max(involute.StartRoll, involute.EndRoll);
     }
+
+    /// <summary>Radius of the base circle, mm.</summary>
+    public double BaseRadius { get; }
+
+    /// <summary>Angle of the place where it leaves the base circle, rad.</summary>
+    public double Foot { get; }
+
+    /// <summary>1 where it unwinds counter-clockwise, -1 where it does not.</summary>
+    public int Sense { get; }
+
+    /// <summary>The least roll angle, rad.</summary>
+    public double LeastRoll { get; }
+
+    /// <summary>The greatest roll angle, rad.</summary>
+    public double GreatestRoll { get; }
 
     /// <summary>True where the base circle's centre is the origin.</summary>
     public static bool IsCentred(Involute involute) => involute.Placement.Apply(default(Point)).Radius < Rounding;
@@ -27,14 +40,14 @@ internal sealed class InvolutePiece : SidePiece
     /// <remarks>u - arctan u with the roll angle u = tan of the angle between flank and radius.</remarks>
     public override double AngleAt(double radius)
     {
-        double roll = Involute.RollAt(_baseRadius, radius);
-        return _foot + (_sense * (roll - Math.Atan(roll)));
+        double roll = Involute.RollAt(BaseRadius, radius);
+        return Foot + (Sense * (roll - Math.Atan(roll)));
     }
 
     /// <inheritdoc/>
     public override Vector SlopeAt(double radius)
     {
-        double cosine = Math.Min(1, _baseRadius / radius);
-        return new Vector(cosine, _sense * Math.Sqrt((1 - cosine) * (1 + cosine)));
+        double cosine = Math.Min(1, BaseRadius / radius);
+        return new Vector(cosine, Sense * Math.Sqrt((1 - cosine) * (1 + cosine)));
     }
 }

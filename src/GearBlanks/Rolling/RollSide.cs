@@ -35,7 +35,14 @@ internal sealed class RollSide
         (Root, Tip) = kind == RollKind.Ring ? (_greatest, _least) : (_least, _greatest);
         _perBin = Bins / (_greatest - _least);
         _binPieces = Fill();
+        FlankIndex = FindFlank();
     }
+
+    /// <summary>Number of the curve that is the side's only involute about the gear's centre and stands alone at its radii; -1 where there is none.</summary>
+    public int FlankIndex { get; }
+
+    /// <summary>That involute.</summary>
+    public InvolutePiece? Flank => FlankIndex < 0 ? null : (InvolutePiece)_pieces[FlankIndex];
 
     /// <summary>The curves, from the root to the tip, each travelled that way.</summary>
     public Curve[] Curves { get; }
@@ -60,6 +67,14 @@ internal sealed class RollSide
         double within = Math.Clamp(radius, _least, _greatest);
         SidePiece piece = _pieces[IndexAt(within)];
         return piece.SlopeAt(Math.Clamp(within, piece.Least, piece.Greatest));
+    }
+
+    private int FindFlank()
+    {
+        int[] found = [.. Enumerable.Range(0, _pieces.Length).Where(i => _pieces[i] is InvolutePiece)];
+        return found.Length == 1 && _pieces.All(other => other == _pieces[found[0]] || other.Greatest <= _pieces[found[0]].Least || other.Least >= _pieces[found[0]].Greatest)
+            ? found[0]
+            : -1;
     }
 
     private double AngleOf(int index, double radius)

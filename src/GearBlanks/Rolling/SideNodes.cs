@@ -16,6 +16,7 @@ internal sealed class SideNodes
         for (int i = 0; i < gear.Sides.Length; i++)
         {
             Starts[i] = nodes.Count;
+            Flanks.Add(gear.Sides[i].FlankIndex is >= 0 and var flank ? curves.Count + flank : -1);
             double depth = Math.Abs(gear.Sides[i].Tip - gear.Sides[i].Root);
             foreach (Curve curve in gear.Sides[i].Curves)
             {
@@ -43,6 +44,9 @@ internal sealed class SideNodes
 
     /// <summary>Number of each side's first node, and of the one after the last.</summary>
     public int[] Starts { get; }
+
+    /// <summary>Number of the curve of each side that is its flank; -1 where there is no exact one.</summary>
+    public List<int> Flanks { get; } = [];
 
     public Curve[] Curves { get; }
 

@@ -21,8 +21,11 @@ internal sealed class LoopSearch(int bodies, ImmutableArray<TrainMesh> meshes)
     {
         while (true)
         {
-            SparseRow? form = Rolling(meshes[indices[still]]).FirstOrDefault(side => !side.IsEmpty);
-            int[] support = form is null ? [indices[still]] : [.. solved.Combination(form, holdsLast: false).Keys.Select(row => indices[row])];
+            int held = indices[still];
+
+            // What holds it may have been concluded without it, where others say the same as it does.
+            int[] support = HoldsItself(meshes[held]) ? [held]
+                : [.. solved.Combination(Rolling(meshes[held]).First(), holdsLast: false).Keys.Select(row => indices[row]).Append(held).Distinct().Order()];
             List<int> core = Core(support);
             if (core.Count == 0 || core.Count == support.Length)
             {
@@ -66,6 +69,9 @@ internal sealed class LoopSearch(int bodies, ImmutableArray<TrainMesh> meshes)
         return form;
     });
 
+    // One of its gears is its carrier, or both are one body.
+    private static bool HoldsItself(TrainMesh mesh) => mesh.First == mesh.Second || mesh.First == mesh.Carrier || mesh.Second == mesh.Carrier;
+
     private static bool IsStill(SparseRow form, SparseElimination solved)
     {
         var sum = new SparseRow();
@@ -77,7 +83,7 @@ internal sealed class LoopSearch(int bodies, ImmutableArray<TrainMesh> meshes)
         return sum.IsEmpty;
     }
 
-    // What is left when meshes go one after the other that are a body's only ones: such a mesh holds nothing, unless one of its gears is its carrier.
+    // What is left when meshes go one after the other that are a body's only ones: such a mesh holds nothing, unless it holds itself.
     private List<int> Core(int[] indices)
     {
         Dictionary<int, SparseRow> rows = indices.ToDictionary(index => index, index => Equation(meshes[index]));
@@ -92,7 +98,7 @@ internal sealed class LoopSearch(int bodies, ImmutableArray<TrainMesh> meshes)
             }
 
             int row = rowsOf[leaf].Single();
-            if (Rolling(meshes[row]).Any(side => side.IsEmpty) || meshes[row].First == meshes[row].Second)
+            if (HoldsItself(meshes[row]))
             {
                 continue;
             }

@@ -1,0 +1,84 @@
+using GearBlanks.Curves;
+
+namespace GearBlanks.Rolling;
+
+/// <summary>
+/// Contact of two involutes in closed form: both normals lie on the common tangent of the base circles, an inner one of two external gears, an outer one in a
+/// ring (ISO 21771:2007, clause 5.3, line of action; from memory).
+/// </summary>
+internal sealed class InvoluteContact
+{
+    // mm: base circles of one gear that differ by less are one.
+    private const double Rounding = 1e-12;
+
+    private readonly InvolutePiece?[] _first;
+    private readonly InvolutePiece?[] _second;
+    private readonly bool _isInternal;
+    private readonly bool _isFirstRing;
+    private readonly double _firstBase;
+    private readonly double _secondBase;
+
+    // Of the position: the direction that the tangent's ends lie about, how far about it, and the tangent's length.
+    private double _direction;
+    private double _aside;
+    private double _length;
+
+    /// <summary>Looks at two gears.</summary>
+    public InvoluteContact(RollGear first, RollGear second)
+    {
+        _first = [.. first.Sides.Select(side => side.Flank)];
+        _second = [.. second.Sides.Select(side => side.Flank)];
+        _isFirstRing = first.Kind == RollKind.Ring;
+        _isInternal = _isFirstRing || second.Kind == RollKind.Ring;
+        _firstBase = BaseOf(_first);
+        _secondBase = BaseOf(_second);
+    }
+
+    /// <summary>Turns both base circles to where they stand.</summary>
+    /// <param name="away">From the second one's centre to the first one's.</param>
+    public void Place(Vector away)
+    {
+        double distance = away.Length;
+        double cosine = (_isInternal ? Math.Abs(_secondBase - _firstBase) : _firstBase + _secondBase) / distance;
+        _aside = Math.Acos(cosine);
+        _length = distance * Math.Sqrt((1 - cosine) * (1 + cosine));
+        bool isAhead = !_isInternal || _isFirstRing;
+        _direction = (isAhead ? -away : away).Angle;
+    }
+
+    /// <summary>True where two sides are involutes that a common tangent serves.</summary>
+    public bool Has(int firstSide, int secondSide) =>
+        !double.IsNaN(_aside) && _first[firstSide] is { } first && _second[secondSide] is { } second && first.Sense == second.Sense;
+
+    /// <summary>The contact of one such side with another; null where it does not lie on the involutes of both.</summary>
+    /// <param name="firstSide">Number of the first one's side.</param>
+    /// <param name="secondSide">Number of the second one's side.</param>
+    /// <param name="turn">Turn of the first one, rad.</param>
+    public FlankMeeting? Of(int firstSide, int secondSide, double turn)
+    {
+        (InvolutePiece first, InvolutePiece second) = (_first[firstSide]!, _second[secondSide]!);
+        double at = _direction + (first.Sense * _aside);
+        double away = at - turn - first.Foot;
+        double firstRoll = first.Sense * (away - (2 * Math.PI * Math.Round(away / (2 * Math.PI))));
+        double secondRoll = (!_isInternal ? _length - (_firstBase * firstRoll) : (_firstBase * firstRoll) + (_isFirstRing ? -_length : _length)) / _secondBase;
+        return firstRoll >= first.LeastRoll && firstRoll <= first.GreatestRoll && secondRoll >= second.LeastRoll && secondRoll <= second.GreatestRoll
+            ? new FlankMeeting(
+                at + (_isInternal ? 0 : Math.PI) - (second.Sense * secondRoll) - second.Foot, RadiusAt(_firstBase, firstRoll), RadiusAt(_secondBase, secondRoll), _secondBase)
+            : null;
+    }
+
+    private static double RadiusAt(double baseRadius, double roll) => baseRadius * Math.Sqrt(1 + (roll * roll));
+
+    private static double BaseOf(InvolutePiece?[] flanks)
+    {
+        double[] known = [.. flanks.Where(flank => flank is not null).Select(flank => flank!.BaseRadius)];
+        return known.Length > 0 && known.Max() - known.Min() < Rounding ? known[0] : double.NaN;
+    }
+}
+
+/// <summary>Where two involutes touch.</summary>
+/// <param name="Limit">The second one's turn, rad, not wrapped.</param>
+/// <param name="FirstRadius">Radius on the first one, mm.</param>
+/// <param name="SecondRadius">Radius on the second one, mm.</param>
+/// <param name="Lever">The second one's base radius, mm.</param>
+internal readonly record struct FlankMeeting(double Limit, double FirstRadius, double SecondRadius, double Lever);

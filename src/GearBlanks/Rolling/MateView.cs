@@ -1,0 +1,91 @@
+using GearBlanks.Curves;
+
+namespace GearBlanks.Rolling;
+
+/// <summary>The first gear's points as seen from the second one's centre: how far, in which direction, and what turn the side they face allows them.</summary>
+internal sealed class MateView
+{
+    private readonly bool _isRack;
+    private readonly int _outward;
+    private double _cosine;
+    private double _sine;
+    private double _offsetX;
+    private double _offsetY;
+    private int _sense;
+
+    public MateView(RollGear second)
+    {
+        _isRack = second.Kind == RollKind.Rack;
+        _outward = second.Kind == RollKind.Ring ? -1 : 1;
+        Mate = second.Sides[0];
+    }
+
+    /// <summary>The second one's side that is faced.</summary>
+    public RollSide Mate { get; set; }
+
+    /// <summary>From the second one's centre to the first one's, mm.</summary>
+    public Vector Offset => new(_offsetX, _offsetY);
+
+    /// <summary>Sets how both stand.</summary>
+    /// <param name="turn">Turn of the first one, rad.</param>
+    /// <param name="own">Its centre against its axis as it stands.</param>
+    /// <param name="centre">The second one's centre.</param>
+    /// <param name="sense">-1 where the second one's leading sides are faced, 1 where the others are.</param>
+    public void Place(double turn, Vector own, Point centre, int sense)
+    {
+        (_sine, _cosine) = Math.SinCos(turn);
+        (_offsetX, _offsetY) = (own.X - centre.X, own.Y - centre.Y);
+        _sense = sense;
+    }
+
+    /// <summary>How far a radius lies beyond the mate's tip, mm; negative inside.</summary>
+    public double Beyond(double radius) => (radius - Mate.Tip) * _outward;
+
+    /// <summary>How far a radius lies below the mate's root, mm; negative above.</summary>
+    public double Sunk(double radius) => (Mate.Root - radius) * _outward;
+
+    /// <summary>Radius of a point about the second one's centre, mm; of a rack its height.</summary>
+    public double RadiusOf(double x, double y)
+    {
+        (double awayX, double awayY) = Away(x, y);
+        return _isRack ? -awayX : Math.Sqrt((awayX * awayX) + (awayY * awayY));
+    }
+
+    /// <summary>The direction of a point, rad; of a rack its way against the X axis, mm.</summary>
+    public double AngleOf(double x, double y)
+    {
+        (double awayX, double awayY) = Away(x, y);
+        return _isRack ? -awayY : Math.Atan2(awayY, awayX);
+    }
+
+    /// <summary>How far the mate's surface moves along its normal for each rad of its turn, mm; of a rack for each mm.</summary>
+    public double Lever(double radius, double radial, bool isTip) => (isTip ? Math.Abs(radial) : Mate.SlopeAt(radius).X) * (_isRack ? 1 : radius);
+
+    /// <summary>Looks at a point of the first one and the direction of its side there, towards the tip.</summary>
+    public Reading Read(double x, double y, double tangentX, double tangentY)
+    {
+        (double awayX, double awayY) = Away(x, y);
+        double radius = _isRack ? -awayX : Math.Sqrt((awayX * awayX) + (awayY * awayY));
+        (double outX, double outY) = _isRack ? (-1, 0) : (awayX / radius, awayY / radius);
+        double alongX = (_cosine * tangentX) - (_sine * tangentY);
+        double alongY = (_sine * tangentX) + (_cosine * tangentY);
+        double radial = (alongX * outX) + (alongY * outY);
+        if (Beyond(radius) > 0)
+        {
+            return new Reading(false, radius, radial, 0);
+        }
+
+        double around = (outX * alongY) - (outY * alongX);
+        Vector slope = Mate.SlopeAt(radius);
+        return new Reading(true, radius, radial, _sense * ((around * slope.X) - (radial * slope.Y)));
+    }
+
+    private (double X, double Y) Away(double x, double y) => ((_cosine * x) - (_sine * y) + _offsetX, (_sine * x) + (_cosine * y) + _offsetY);
+}
+
+/// <summary>A point as it is seen.</summary>
+/// <param name="IsInside">True within the mate's tip circle.</param>
+/// <param name="Radius">Its radius there, mm.</param>
+/// <param name="Radial">The part of its side's direction that leads away from the second one's centre.</param>
+/// <param name="Growth">Whether the turn that the mate is allowed grows beyond it; not a number where that was not asked.</param>
+internal readonly record struct Reading(bool IsInside, double Radius, double Radial, double Growth);
