@@ -65,6 +65,7 @@ public sealed record ExternalPair : GearPair
         return TipCorner.LeastRoom(
             RoundCornerPath.Outside(gear, mate, CentreDistance, WorkingPressureAngle),
             new ExternalSide(gear, working),
-            gear.FormRadius, Math.Max(gear.FormRadius, Math.Min(working, gear.TipRadius)));
+            gear.FormRadius, Math.Max(gear.FormRadius, Math.Min(working, gear.TipRadius)),
+            (CentreDistance * Math.Sin(WorkingPressureAngle)) - RollLength(mate, mate.TipRadius) >= RollLength(gear, gear.FormRadius));
     }
 }

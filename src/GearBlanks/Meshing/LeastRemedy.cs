@@ -19,9 +19,6 @@ internal sealed class LeastRemedy
     private const double MostShift = 1;
     private const double MostTip = 1;
 
-    // Every so many secants the bracket is halved, so that a bent figure cannot hold one end fast.
-    private const int Halving = 4;
-
     private readonly GearPair _pair;
     private readonly Limits _limits;
     private readonly double _wantedBacklash;
@@ -50,43 +47,26 @@ internal sealed class LeastRemedy
         return remedies.Length == 0 ? None : $"Least that mends it and worsens nothing else in this mesh: {string.Join("; or ", remedies)}.";
     }
 
-    // By secants, as figures are nearly straight in every lever: one that makes the figure worse at once, or leaves it, mends nothing.
     private (int Steps, GearPair Pair)? Least(Lever lever, PairFigure figure)
     {
         double bound = figure.Limit.Comfortable(figure.Value);
         int side = Math.Sign(bound - figure.Value);
-        (int Steps, double Miss) low = (0, side * (bound - figure.Value));
-        (int Steps, double Miss, GearPair Pair)? high = null;
-        (int next, int most) = (1, lever.Most);
-        for (int tries = 1; low.Steps + 1 < (high?.Steps ?? most + 1); tries++)
+        GearPair? mended = null;
+        double? Miss(int steps)
         {
-            next = Math.Clamp(next, low.Steps + 1, high?.Steps - 1 ?? most);
-            if (lever.Pair(next) is not { } pair)
-            {
-                most = next - 1;
-                next = (low.Steps + next) / 2;
-                continue;
-            }
-
-            double miss = PairFigures.One(pair, figure.Name, figure.Side, _limits) is { } now ? side * (bound - now.Value) : double.NegativeInfinity;
-            if (high is null && miss > Limit.Rounding && miss >= low.Miss)
+            if (lever.Pair(steps) is not { } pair)
             {
                 return null;
             }
 
-            (int Steps, double Miss) before = low;
-            (low, high) = miss > Limit.Rounding ? ((next, miss), high) : (low, (next, miss, pair));
-            next = high is not { } mended ? low.Steps + Secant(low, before, most)
-                : tries % Halving == 0 || double.IsInfinity(mended.Miss) ? (low.Steps + mended.Steps) / 2
-                : low.Steps + Secant(low, (mended.Steps, mended.Miss), mended.Steps);
+            double miss = PairFigures.One(pair, figure.Name, figure.Side, _limits) is { } now ? side * (bound - now.Value) : double.NegativeInfinity;
+            mended = miss > Limit.Rounding ? mended : pair;
+            return miss;
         }
 
-        return high is { } least ? (least.Steps, least.Pair) : null;
+        // Each that mends it needs fewer steps than the one before, so the last one is the least.
+        return LeastSteps.Of(side * (bound - figure.Value), lever.Most, Miss) is { } least ? (least, mended!) : null;
     }
-
-    // Steps from one end to where the straight line through both comes to zero.
-    private static int Secant((int Steps, double Miss) from, (int Steps, double Miss) other, int most) =>
-        (int)Math.Min(most, Math.Ceiling(from.Miss * (other.Steps - from.Steps) / (from.Miss - other.Miss)));
 
     private bool WorsensNothing(GearPair pair, PairFigure mended) =>
         Figures(pair).All(after => after.Level == Level.Ok || (!after.IsOf(mended) && Same(_before.Value, after) is { } before && after.Level <= before.Level));

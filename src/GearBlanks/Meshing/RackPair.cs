@@ -51,8 +51,6 @@ public sealed record RackPair : GearPair
     {
         get
         {
-            double sine = Math.Sin(WorkingPressureAngle);
-            double RollAtHeight(double height) => (Gear.ReferenceRadius * sine) - ((height - RollingHeight) / sine);
             return new ContactWays(
                 RollLength(Gear, Gear.FormRadius), RollAtHeight(Rack.TipFormHeight),
                 RollLength(Gear, Gear.TipFormRadius), RollAtHeight(Rack.FormHeight));
@@ -70,6 +68,12 @@ public sealed record RackPair : GearPair
             : new ContactEnd(radius, height, Sliding(roll, ofRack), Sliding(ofRack, roll), roll - ofRack);
     }
 
+    private double RollAtHeight(double height)
+    {
+        double sine = Math.Sin(WorkingPressureAngle);
+        return (Gear.ReferenceRadius * sine) - ((height - RollingHeight) / sine);
+    }
+
     // Of the line on which the gear's reference circle rolls, over the rack's reference line.
     private double RollingHeight => CentreDistance - Gear.ReferenceRadius;
 
@@ -80,10 +84,12 @@ public sealed record RackPair : GearPair
     private double? GearFilletClearance => TipCorner.LeastRoom(
         new RackCornerPath(Gear, Rack, CentreDistance),
         new ExternalSide(Gear, Gear.ReferenceRadius),
-        Gear.FormRadius, Math.Max(Gear.FormRadius, Math.Min(Gear.ReferenceRadius, Gear.TipRadius)));
+        Gear.FormRadius, Math.Max(Gear.FormRadius, Math.Min(Gear.ReferenceRadius, Gear.TipRadius)),
+        RollAtHeight(Rack.TipHeight) >= RollLength(Gear, Gear.FormRadius));
 
     private double? RackFilletClearance => TipCorner.LeastRoom(
         new OverRackCornerPath(Gear, CentreDistance, WorkingPressureAngle),
         new RackSide(Rack, RollingHeight),
-        Rack.FormHeight, Math.Max(Rack.FormHeight, Math.Min(RollingHeight, Rack.TipHeight)));
+        Rack.FormHeight, Math.Max(Rack.FormHeight, Math.Min(RollingHeight, Rack.TipHeight)),
+        RollLength(Gear, Gear.TipRadius) <= RollAtHeight(Rack.FormHeight));
 }

@@ -22,35 +22,24 @@ internal static class TipChange
     /// <summary>The start of a sentence for the longest tip with room, on the grid of hundredths that people type in; null where no tip has.</summary>
     /// <param name="one">Whose tip changes.</param>
     /// <param name="name">Its name.</param>
-    /// <param name="room">Room with a changed tip, mm; enough where it is positive. The shorter the tip the more there is.</param>
+    /// <param name="room">Room with a changed tip, mm; enough where it is not negative. The shorter the tip the more there is.</param>
     public static string? To(Toothing one, string name, Func<Toothing, double> room)
     {
         (double tip, double form) = Ends(one);
 
         // A step less than the flank has: the grid may take one more.
-        (int low, int high) = (0, (int)((1 - KeptFlank) * Math.Abs(tip - form) / Grid) - 1);
-        if (high <= 0 || !IsEnough(high))
-        {
-            return null;
-        }
+        int most = (int)((1 - KeptFlank) * Math.Abs(tip - form) / Grid) - 1;
+        return LeastSteps.Of(-room(one), most, Miss) is { } steps ? $"{Verb(one, isInSentence: false)} of {name} to {Words.Mm(Shortened(one, steps * Grid))}" : null;
 
-        while (high - low > 1)
-        {
-            int middle = (low + high) / 2;
-            (low, high) = IsEnough(middle) ? (low, middle) : (middle, high);
-        }
-
-        return $"{Verb(one, isInSentence: false)} of {name} to {Words.Mm(Shortened(one, high * Grid))}";
-
-        bool IsEnough(int steps)
+        double? Miss(int steps)
         {
             try
             {
-                return room(Toothing.Of(one.Data.WithTip(Shortened(one, steps * Grid)))) > 0;
+                return -room(Toothing.Of(one.Data.WithTip(Shortened(one, steps * Grid))));
             }
             catch (GearGeometryException)
             {
-                return false;
+                return null;
             }
         }
     }

@@ -16,13 +16,21 @@ internal static class TipCorner
     /// Least room between the corner and the side beyond the form circle, mm: negative where they dig in, there or on the flank as far as the working
     /// circle; null where the corner stays short of the form circle and free.
     /// </summary>
-    public static double? LeastRoom(CornerPath path, ToothSide side, double form, double working)
+    /// <param name="path">The corner's way.</param>
+    /// <param name="side">The side that it passes.</param>
+    /// <param name="form">The form circle's radius, mm; of a rack the height.</param>
+    /// <param name="working">The working circle's, mm.</param>
+    /// <param name="meetsFlank">
+    /// True where the corner meets the flank on the line of action at the form circle or above: convex flanks that touch there cross nowhere, so that the
+    /// flank need not be searched.
+    /// </param>
+    public static double? LeastRoom(CornerPath path, ToothSide side, double form, double working, bool meetsFlank = false)
     {
         double toForm = path.Reach(form);
         double toWorking = path.Reach(working);
         double inner = toForm > 0 ? toForm : 0;
         double? fillet = inner > 0 ? Least(path, side, -inner, inner, FilletSamples) : null;
-        double flank = toWorking > inner
+        double flank = toWorking > inner && !meetsFlank
             ? Math.Min(Least(path, side, -toWorking, -inner, FlankSamples), Least(path, side, inner, toWorking, FlankSamples))
             : double.PositiveInfinity;
         double least = Math.Min(flank, fillet ?? double.PositiveInfinity);
