@@ -17,7 +17,11 @@ namespace GearBlanks.Verbs;
 /// <param name="Held">Names of the gears that keep their profile shifts.</param>
 /// <param name="ShortensTips">True where tips that reach too deep may be shortened.</param>
 /// <param name="Writes">True to put the numbers into the job file.</param>
-public sealed record ShiftRequest(string JobFile, ShiftRule Rule, ImmutableArray<string> Held, bool ShortensTips, bool Writes);
+public sealed record ShiftRequest(string JobFile, ShiftRule Rule, ImmutableArray<string> Held, bool ShortensTips, bool Writes)
+{
+    /// <summary>True where gears that no shifts suit may take another module.</summary>
+    public bool ChangesModule { get; init; }
+}
 
 /// <summary>A mesh with the profile shifts that were found.</summary>
 /// <param name="Name">Its name.</param>
@@ -35,7 +39,11 @@ public sealed record ShiftedMesh(string Name, string First, string Second, (doub
 /// <param name="Obstacles">What stands in the way.</param>
 /// <param name="Nearest">What would work.</param>
 public sealed record ShiftedGroup(
-    ImmutableArray<ShiftedMesh> Meshes, ImmutableArray<(string Gear, double Diameter)> Tips, Level Level, ImmutableArray<string> Obstacles, ImmutableArray<string> Nearest);
+    ImmutableArray<ShiftedMesh> Meshes, ImmutableArray<(string Gear, double Diameter)> Tips, Level Level, ImmutableArray<string> Obstacles, ImmutableArray<string> Nearest)
+{
+    /// <summary>The module that the gears take instead of their own, mm; null where they keep it.</summary>
+    public double? Module { get; init; }
+}
 
 /// <summary>The answer.</summary>
 /// <param name="Title">The mechanism's title.</param>
@@ -78,7 +86,7 @@ public static class ShiftVerb
             return task.Problems;
         }
 
-        ImmutableArray<ClosedGroup> groups = Closer.Solve(task.Value);
+        ImmutableArray<ClosedGroup> groups = Closer.Solve(task.Value with { ChangesModule = request.ChangesModule });
         var result = new ShiftResult(job.Value.Title, [.. groups.Select(group => Told(group, task.Value))], null);
         return request.Writes && result.Verdict != Level.Fails ? Written(text.Value, gears, groups, task.Value, result) : result;
     }
@@ -90,7 +98,10 @@ public static class ShiftVerb
             [.. group.Gears.Zip(group.Data)
                 .Where(pair => pair.Second is GearData { TipDiameter: not null } && pair.Second is GearData now && task.Gears[pair.First].Data is GearData { TipDiameter: null })
                 .Select(pair => (task.Gears[pair.First].Name, ((GearData)pair.Second).TipDiameter!.Value))],
-            group.Level, group.Obstacles, group.Nearest);
+            group.Level, group.Obstacles, group.Nearest)
+        {
+            Module = ModuleOf(group.Gears[0], group.Data[0], task),
+        };
 
         ShiftedMesh Mesh(ClosingMesh mesh)
         {
@@ -103,6 +114,9 @@ public static class ShiftVerb
 
         ToothData DataOf(int gear) => group.Data[group.Gears.IndexOf(gear)];
     }
+
+    // Null where a gear keeps its own.
+    private static double? ModuleOf(int gear, ToothData now, ClosingTask task) => now.Module != task.Gears[gear].Data.Module ? now.Module : null;
 
     private static GearPair? Pair(ToothData first, ToothData second, double distance)
     {
@@ -125,7 +139,8 @@ public static class ShiftVerb
             where !task.Gears[pair.First].IsHeld
             select new GearEdit(
                 gears[pair.First].Place, pair.Second.ProfileShift,
-                pair.Second is GearData { TipDiameter: { } tip } && task.Gears[pair.First].Data is GearData { TipDiameter: null } ? tip : null);
+                pair.Second is GearData { TipDiameter: { } tip } && task.Gears[pair.First].Data is GearData { TipDiameter: null } ? tip : null,
+                ModuleOf(pair.First, pair.Second, task));
         Outcome<JobText> edited = JobEditor.WithNumbers(text, edits);
         if (edited.Value is null)
         {

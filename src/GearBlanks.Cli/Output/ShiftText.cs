@@ -25,13 +25,18 @@ internal static class ShiftText
             console.Say($"Tip diameter of {gear}: {Tables.Figure(diameter, 2)} mm");
         }
 
+        foreach (ShiftedGroup group in result.Groups.Where(group => group.Module is not null))
+        {
+            console.Say($"Module of the gears of {Findings.Words.List([.. group.Meshes.Select(mesh => mesh.Name)])}: {Tables.Figure(group.Module!.Value, 4)} mm, as no profile shifts suit their own.");
+        }
+
         foreach (ShiftedGroup group in result.Groups.Where(group => group.Level == Level.Fails))
         {
             console.Say($"No profile shifts suit {Findings.Words.List([.. group.Meshes.Select(mesh => mesh.Name)])}. In the way: {string.Join("; ", group.Obstacles)}.");
             console.Say(group.Nearest.IsEmpty ? "Nothing near works either." : $"What would work: {string.Join("; or ", group.Nearest)}.");
         }
 
-        console.Say(result.WrittenFile is { } file ? $"Wrote the profile shifts into {file}." : "Nothing was written.");
+        console.Say(result.WrittenFile is { } file ? $"Wrote the numbers into {file}." : "Nothing was written.");
     }
 
     private static string Words(Level verdict) => verdict switch

@@ -9,13 +9,15 @@ namespace GearBlanks.Files.Jobs;
 /// <param name="Place">The table of the gear.</param>
 /// <param name="ProfileShift">Profile shift coefficient.</param>
 /// <param name="TipDiameter">Tip diameter, mm; null where it stays as it is.</param>
-public sealed record GearEdit(Place Place, double ProfileShift, double? TipDiameter);
+/// <param name="Module">Module, mm; null where it stays as it is.</param>
+public sealed record GearEdit(Place Place, double ProfileShift, double? TipDiameter, double? Module);
 
 /// <summary>Changes numbers in the text of a job, and nothing else: comments, order and layout stay.</summary>
 public static class JobEditor
 {
     private const int ShiftDecimals = 5;
     private const int LengthDecimals = 3;
+    private const int ModuleDecimals = 4;
 
     /// <summary>The text with the numbers put in.</summary>
     /// <param name="job">A job file that reads without problems.</param>
@@ -41,6 +43,11 @@ public static class JobEditor
             if (edit.TipDiameter is { } tip)
             {
                 Put(layer, "tip-diameter", Numbers.ToText(tip, LengthDecimals), job.Text, lines, changes);
+            }
+
+            if (edit.Module is { } module)
+            {
+                Put(layer, "module", Numbers.ToText(module, ModuleDecimals), job.Text, lines, changes);
             }
         }
 

@@ -17,6 +17,11 @@ public static class ShiftJson
             item.WriteString("gear", tip.Gear);
             item.WriteNumber("tipDiameter", tip.Diameter);
         });
+        json.WriteObjects("modules", result.Groups.Where(group => group.Module is not null), (item, group) =>
+        {
+            item.WriteStrings("meshes", group.Meshes.Select(mesh => mesh.Name));
+            item.WriteOptional("module", group.Module);
+        });
         json.WriteObjects("obstacles", result.Groups.Where(group => group.Level == Level.Fails), (item, group) =>
         {
             item.WriteStrings("meshes", group.Meshes.Select(mesh => mesh.Name));

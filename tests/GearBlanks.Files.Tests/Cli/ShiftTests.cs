@@ -77,6 +77,25 @@ public sealed class ShiftTests : IDisposable
     }
 
     [Fact]
+    public void Another_module_is_written_where_it_may_change()
+    {
+        string far = Job.Replace("[30.3, 0]", "[31.6, 0]", StringComparison.Ordinal);
+        string file = Write(far);
+        (int exit, string output, _) = Ran.Of("shift", file, "--change-module", "--write", "--json");
+        Assert.Equal(0, exit);
+        using JsonDocument json = JsonDocument.Parse(output);
+        JsonElement changed = Assert.Single(json.RootElement.GetProperty("modules").EnumerateArray());
+        string module = $"module = {changed.GetProperty("module").GetDouble()}";
+        string[] shifts = [.. json.RootElement.GetProperty("meshes")[0].GetProperty("profileShift").EnumerateArray().Select(one => $"profile-shift = {one.GetDouble()}")];
+        string expected = far
+            .Replace("teeth = 20        # counted twice", $"teeth = 20        # counted twice\n    {module}\n    {shifts[0]}", StringComparison.Ordinal)
+            .Replace("teeth = 40, profile-shift = 0.5 }", $"teeth = 40, {module}, {shifts[1]} }}", StringComparison.Ordinal);
+        Assert.Equal(expected, File.ReadAllText(file));
+        Assert.Equal(0, Ran.Of("check", file).Exit);
+        Assert.Contains("Module of the gears of", Ran.Of("shift", Write(far), "--change-module").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Held_gears_stay()
     {
         string file = Write(Job);

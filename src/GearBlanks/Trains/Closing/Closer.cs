@@ -31,11 +31,20 @@ public static class Closer
     {
         ShiftState best = Best(task, sums, Step);
         bool isOpen = best.Level == Level.Fails || sums.Contradiction is not null;
+        if (isOpen && task.ChangesModule && NearestClosing.Module(task, sums, Closes) is { } module)
+        {
+            ClosingTask changed = NearestClosing.OfModule(task, sums, module) with { ChangesModule = false };
+            return Solve(changed, ShiftSums.Of(changed).First(group => group.Gears.Contains(sums.Gears[0])));
+        }
+
         return new ClosedGroup(
             sums.Gears, sums.Meshes, best.Data, isOpen ? Level.Fails : best.Level, best.Objective,
             isOpen ? [.. ((string?[])[sums.Contradiction]).OfType<string>(), .. best.Level == Level.Fails ? best.Worst : []] : [],
-            isOpen ? [.. NearestClosing.Of(task, sums, changed => ShiftSums.Of(changed).All(group => group.Contradiction is null && Best(changed, group, CoarseStep).Level != Level.Fails))] : []);
+            isOpen ? [.. NearestClosing.Of(task, sums, Closes)] : []);
     }
+
+    private static bool Closes(ClosingTask task) =>
+        ShiftSums.Of(task).All(group => group.Contradiction is null && Best(task, group, CoarseStep).Level != Level.Fails);
 
     private static ShiftState Best(ClosingTask task, ShiftSums sums, double step)
     {

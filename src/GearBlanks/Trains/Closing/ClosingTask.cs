@@ -42,12 +42,16 @@ public sealed record ClosingMesh(string Name, int First, int Second, string Axes
 /// <param name="Rule">How sums of profile shifts are split.</param>
 /// <param name="ShortensTips">True where tips that reach too deep into the mate's roots may be shortened.</param>
 public sealed record ClosingTask(
-    ImmutableArray<ClosingGear> Gears, ImmutableArray<ClosingMesh> Meshes, Limits Limits, ShiftRule Rule, bool ShortensTips);
+    ImmutableArray<ClosingGear> Gears, ImmutableArray<ClosingMesh> Meshes, Limits Limits, ShiftRule Rule, bool ShortensTips)
+{
+    /// <summary>True where gears that no shifts suit may take another module, all that meshes connect the same: the nearest that works.</summary>
+    public bool ChangesModule { get; init; }
+}
 
 /// <summary>The answer on gears that meshes connect.</summary>
 /// <param name="Gears">Indices of the gears.</param>
 /// <param name="Meshes">Indices of the meshes.</param>
-/// <param name="Data">The gears' numbers with their new shifts (and tips), in the order of <paramref name="Gears"/>; as near as can be where there is no answer.</param>
+/// <param name="Data">The gears' numbers with their new shifts (and tips and module), in the order of <paramref name="Gears"/>; as near as can be where there is no answer.</param>
 /// <param name="Level">Ok where everything is comfortable, tight where no shifts are, fails where there is no answer.</param>
 /// <param name="Objective">What the rule makes least, as <see cref="ShiftRule"/> says.</param>
 /// <param name="Obstacles">What stands in the way, in sentences; empty where there is an answer.</param>

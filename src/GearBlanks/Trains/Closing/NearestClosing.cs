@@ -10,6 +10,7 @@ internal static class NearestClosing
     private const double MostDistance = 1.0;
     private const double ModuleStep = 0.005;
     private const double MostModule = 0.15;
+    private const int ModuleDecimals = 4;
     private const int MostTeeth = 3;
 
     /// <summary>Sentences, each a change that is enough by itself.</summary>
@@ -37,37 +38,55 @@ internal static class NearestClosing
             }
         }
 
-        if (Least(steps => OfModule(group, sums, steps * ModuleStep), (int)(MostModule * module / ModuleStep)) is { } ofModule)
+        if (Module(task, sums, closes) is { } other)
         {
-            yield return FormattableString.Invariant($"module {module + (ofModule * ModuleStep):0.####} mm for these gears");
+            yield return FormattableString.Invariant($"module {other:0.####} mm for these gears");
         }
 
-        int? Least(Func<int, ClosingTask> changed, int most)
-        {
-            for (int size = 1; size <= most; size = size < 4 ? size + 1 : (size * 5 / 4) + 1)
-            {
-                foreach (int sign in (int[])[1, -1])
-                {
-                    if (Works(changed(sign * size)))
-                    {
-                        return sign * size;
-                    }
-                }
-            }
+        int? Least(Func<int, ClosingTask> changed, int most) => LeastSteps(changed, most, closes);
+    }
 
-            return null;
+    /// <summary>The module nearest to the gears' own, mm, with which a group closes; null where none near does, or one of its gears is to stay as it is.</summary>
+    /// <inheritdoc cref="Of"/>
+    public static double? Module(ClosingTask task, ShiftSums sums, Func<ClosingTask, bool> closes)
+    {
+        double module = task.Gears[sums.Gears[0]].Data.Module;
+        double At(int steps) => Math.Round(module + (steps * ModuleStep), ModuleDecimals);
+        return sums.Gears.All(gear => !task.Gears[gear].IsHeld)
+            && LeastSteps(steps => OfModule(Only(task, sums), sums, At(steps)), (int)(MostModule * module / ModuleStep), closes) is { } steps
+            ? At(steps)
+            : null;
+    }
+
+    /// <summary>The task with another module for the gears of a group, mm.</summary>
+    public static ClosingTask OfModule(ClosingTask task, ShiftSums sums, double module) => WithData(task, (at, data) =>
+        sums.Gears.Contains(at) ? data with { Module = module } : data);
+
+    private static int? LeastSteps(Func<int, ClosingTask> changed, int most, Func<ClosingTask, bool> closes)
+    {
+        // In growing strides, then one by one within the last of them.
+        for ((int before, int size) = (0, 1); size <= most; (before, size) = (size, size + 1 + (size / 4)))
+        {
+            if (At(size) is { } found)
+            {
+                return Enumerable.Range(before + 1, size - before - 1).Select(At).FirstOrDefault(nearer => nearer is not null) ?? found;
+            }
         }
 
-        bool Works(ClosingTask changed)
+        return null;
+
+        int? At(int size) => Works(changed(size), closes) ? size : Works(changed(-size), closes) ? -size : null;
+    }
+
+    private static bool Works(ClosingTask changed, Func<ClosingTask, bool> closes)
+    {
+        try
         {
-            try
-            {
-                return closes(changed);
-            }
-            catch (GearGeometryException)
-            {
-                return false;
-            }
+            return closes(changed);
+        }
+        catch (GearGeometryException)
+        {
+            return false;
         }
     }
 
@@ -79,9 +98,6 @@ internal static class NearestClosing
 
     private static ClosingTask Toothed(ClosingTask task, int gear, int by) => WithData(task, (at, data) =>
         at == gear && data is GearData round ? round with { Teeth = round.Teeth + by } : data);
-
-    private static ClosingTask OfModule(ClosingTask task, ShiftSums sums, double by) => WithData(task, (at, data) =>
-        sums.Gears.Contains(at) ? data with { Module = data.Module + by } : data);
 
     private static ClosingTask WithData(ClosingTask task, Func<int, ToothData, ToothData> changed) =>
         task with { Gears = [.. task.Gears.Select((gear, at) => gear with { Data = changed(at, gear.Data) })] };

@@ -54,6 +54,31 @@ public sealed class CloserTests
         Assert.True(closed > 100, $"{closed} closed, {open} not");
     }
 
+    [Theory]
+    [InlineData(20, 40, 31.7)]
+    [InlineData(11, 43, 29.0)]
+    public void The_module_where_it_may_change_is_the_nearest_that_works(int first, int second, double distance)
+    {
+        ClosingTask task = Task(ShiftRule.EqualLand, [(first, 1), (second, 1)], [(0, 1, distance)]);
+        Assert.Equal(Level.Fails, Closer.Solve(task)[0].Level);
+        ClosedGroup group = Closer.Solve(task with { ChangesModule = true })[0];
+        Assert.NotEqual(Level.Fails, group.Level);
+        double module = group.Data[0].Module;
+        Assert.Equal(module, group.Data[1].Module);
+        Assert.Equal(0.04, PairOf(task, group.Data, task.Meshes[0]).CircumferentialBacklash, 0.001);
+        for (int i = 1; i < Math.Round(Math.Abs(module - 1) / 0.005); i++)
+        {
+            foreach (int sign in (int[])[1, -1])
+            {
+                ClosingTask nearer = task with { Gears = [.. task.Gears.Select(gear => gear with { Data = gear.Data with { Module = 1 + (sign * i * 0.005) } })] };
+                Assert.Equal(Level.Fails, Closer.Solve(nearer)[0].Level);
+            }
+        }
+
+        ClosingTask held = task with { ChangesModule = true, Gears = task.Gears.SetItem(0, task.Gears[0] with { IsHeld = true }) };
+        Assert.Equal(1, Closer.Solve(held)[0].Data[1].Module);
+    }
+
     [Fact]
     public void What_is_said_to_work_works()
     {
