@@ -27,6 +27,12 @@ internal sealed class ContactSolver
     // Of a tooth's depth: farther from the second one's tip circle no point below can come inside it.
     private const double Margin = 0.3;
 
+    // rad: contacts of two teeth that are one but for rounding.
+    private const double SameLimit = 1e-12;
+
+    // A curve keeps within so many times its rise of its chord.
+    private const double SafeRise = 4;
+
     // mm: a tip below the root circle by less stands on it.
     private const double Touching = 1e-9;
 
@@ -38,8 +44,12 @@ internal sealed class ContactSolver
     private readonly bool _isRack;
     private readonly double _margin;
 
+    // Of how the axes stand to one another, worked out when that changes.
+    private Vector _offset = new(double.NaN, 0);
+    private double? _reach;
+    private double _towards;
+
     // Of the tooth side that is looked at.
-    private double _turn;
     private double _expected;
     private int _sense;
     private int _firstSide;
@@ -102,64 +112,89 @@ internal sealed class ContactSolver
     private Contact Solve(double turn, Point centre, bool isLeading, double expected)
     {
         // The least turn stops it counter-clockwise: its leading sides against the first one's, or in a ring against the other ones.
-        _turn = turn;
         _expected = expected;
         _sense = isLeading ? -1 : 1;
         _best = Contact.None(-_sense);
         _view.Place(turn, Turned(FirstCentre, turn), centre, _sense);
-        _involutes.Place(_view.Offset);
         bool onLeading = isLeading != Placing.IsInternal;
-        if (Placing.Reach(_isRack ? -_view.Offset.X : _view.Offset.Length) is not { } reach)
+        if (_view.Offset != _offset)
+        {
+            _offset = _view.Offset;
+            _involutes.Place(_offset);
+            _reach = Placing.Reach(_isRack ? -_offset.X : _offset.Length);
+            _towards = _isRack ? 0 : (_second.Kind == RollKind.Ring ? _offset : -_offset).Angle;
+        }
+
+        if (_reach is not { } reach)
         {
             return _best;
         }
 
-        // A sample more on either side: eccentricity turns the line of centres, and the tip may be narrow.
+        // Half a tooth to either side, and as much again for teeth that stand unevenly.
         double pitch = _first.Pitch;
-        int last = (int)Math.Ceiling((reach - turn - _first.Middles[0]) / pitch) + 1;
-        for (int i = (int)Math.Floor((-reach - turn - _first.Middles[0]) / pitch) - 1; i <= last; i++)
+        double first = (_towards - turn - _first.Middles[0]) / pitch;
+        (int from, int to) = ((int)Math.Ceiling(first - (reach / pitch) - 1), (int)Math.Floor(first + (reach / pitch) + 1));
+        bool isBound = _involutes.IsBound;
+        for (int i = from; i <= to; i++)
         {
-            int gap = onLeading ? i : i - 1;
-            if (Placing.ToothIn(gap) is { } tooth)
+            if (Face(i, isLeading, onLeading) && _involutes.Has(_firstSide, _secondSide) && _involutes.Of(_firstSide, _secondSide, turn) is { IsReal: true } meeting)
             {
-                _firstSide = (2 * (((i % _first.Teeth) + _first.Teeth) % _first.Teeth)) + (onLeading ? 1 : 0);
-                _secondSide = (2 * tooth) + (isLeading ? 1 : 0);
-                _view.Mate = _second.Sides[_secondSide];
-                Scan();
+                Take(meeting.Limit, meeting.FirstRadius, meeting.SecondRadius, meeting.Lever);
+            }
+        }
+
+        for (int i = from; i <= to; i++)
+        {
+            if (Face(i, isLeading, onLeading))
+            {
+                Scan(isBound && _involutes.Has(_firstSide, _secondSide) && (Wrapped(_involutes.Of(_firstSide, _secondSide, turn).Limit) - _best.Limit) * _sense <= SameLimit);
             }
         }
 
         return _best;
     }
 
-    // From the tip down: where a point is out of the mate's reach, those below it are farther still.
-    private void Scan()
+    // Turns to a tooth of the first one, counted from +X, and the side that faces it; false where there is none.
+    private bool Face(int tooth, bool isLeading, bool onLeading)
     {
-        int flank = _involutes.Has(_firstSide, _secondSide) ? _nodes.Flanks[_firstSide] : -1;
+        if (Placing.ToothIn(onLeading ? tooth : tooth - 1) is not { } mate)
+        {
+            return false;
+        }
+
+        _firstSide = (2 * (((tooth % _first.Teeth) + _first.Teeth) % _first.Teeth)) + (onLeading ? 1 : 0);
+        _secondSide = (2 * mate) + (isLeading ? 1 : 0);
+        _view.Mate = _second.Sides[_secondSide];
+        return true;
+    }
+
+    // From the tip down: where a point is out of the mate's reach, those below it are farther still. What is bound by a contact that is known is passed over.
+    private void Scan(bool isBound)
+    {
+        (int flank, int flankStart) = _involutes.Has(_firstSide, _secondSide) ? _nodes.Flanks[_firstSide] : (-1, 0);
         int start = _nodes.Starts[_firstSide];
         int last = _nodes.Starts[_firstSide + 1] - 1;
-        Reading above = ReadNode(last, -1);
+        Reading Full(in Reading reading, int node) => isBound && _nodes.Curve[node] == flank && PastFillet(reading) ? reading : Grown(reading, node);
+        Reading above = Full(ReadNode(last, flank), last);
         if (above.IsInside && above.Growth >= 0)
         {
             Offer(above, last);
         }
 
-        bool met = false;
         for (int i = last - 1; i >= start && _view.Beyond(above.Radius) < _margin; i--)
         {
+            // On a flank out of reach of the mate's fillet there is nothing to be found down to its end.
+            i = isBound && _nodes.Curve[i + 1] == flank && i >= flankStart && PastFillet(above) ? flankStart : i;
             Reading here = ReadNode(i, flank);
             if (_nodes.Curve[i] != _nodes.Curve[i + 1])
             {
+                (here, above) = (Full(here, i), Full(above, i + 1));
                 if (here.IsInside && here.Growth >= 0 && above.Growth <= 0)
                 {
                     Offer(here, i);
                 }
             }
-            else if (_nodes.Curve[i] == flank && OnFlank(here) && OnFlank(above))
-            {
-                met = true;
-            }
-            else
+            else if (_nodes.Curve[i] != flank || !(isBound ? PastFillet(here) && PastFillet(above) : OnFlank(here) && OnFlank(above)))
             {
                 (here, above) = (Grown(here, i), Grown(above, i + 1));
                 if (here.IsInside && above.IsInside ? here.Growth > 0 && above.Growth < 0
@@ -169,6 +204,7 @@ internal sealed class ContactSolver
                 }
             }
 
+            here = i == start ? Full(here, i) : here;
             if (i == start && here.IsInside && here.Growth <= 0)
             {
                 Offer(here, i);
@@ -176,34 +212,35 @@ internal sealed class ContactSolver
 
             above = here;
         }
-
-        if (met && _involutes.Of(_firstSide, _secondSide, _turn) is { } meeting)
-        {
-            Take(meeting.Limit, meeting.FirstRadius, meeting.SecondRadius, meeting.Lever);
-        }
     }
 
-    private bool OnFlank(in Reading reading) => _view.Mate.Flank is { } flank && reading.Radius >= flank.Least && reading.Radius <= flank.Greatest;
+    private bool OnFlank(in Reading reading) => PastFillet(reading) && reading.Radius <= _view.Mate.Flank!.Greatest;
+
+    private bool PastFillet(in Reading reading) => reading.Radius >= _view.Mate.Flank!.Least;
 
     // Between two samples: where the growth ends, or the second one's tip circle is met.
     private void Refine(int lowest, in Reading lower, in Reading higher)
     {
+        bool isTip = !(lower.IsInside && higher.IsInside);
+        if (isTip && IsBehind(lowest))
+        {
+            return;
+        }
+
         Curve curve = _nodes.Curves[_nodes.Curve[lowest]];
         (double low, double high) = (_nodes.Parameter[lowest], _nodes.Parameter[lowest + 1]);
-        bool isTip = !(lower.IsInside && higher.IsInside);
         (double atLow, double atHigh) = isTip ? (_view.Beyond(lower.Radius), _view.Beyond(higher.Radius)) : (lower.Growth, higher.Growth);
-        Point point = default;
-        Reading reading = lower;
+        double speed = double.Hypot(_nodes.X[lowest + 1] - _nodes.X[lowest], _nodes.Y[lowest + 1] - _nodes.Y[lowest]) / Math.Abs(high - low);
+        (Point point, Vector tangent, Reading reading) = (default(Point), default(Vector), lower);
         for (int i = 0; i < MostSteps; i++)
         {
             // The false position, and the middle where one end has stayed too long.
             double secant = low + ((high - low) * atLow / (atLow - atHigh));
             double parameter = i % 3 == 2 ? (low + high) / 2 : secant;
-            CurveState state = curve.StateAt(parameter);
-            point = state.Point;
-            reading = _view.Read(state.Point.X, state.Point.Y, state.Tangent.X, state.Tangent.Y);
+            (point, tangent) = (curve.PointAt(parameter), curve.TangentAt(parameter));
+            reading = _view.Read(point.X, point.Y, tangent.X, tangent.Y);
             double value = isTip ? _view.Beyond(reading.Radius) : reading.Growth;
-            double step = Math.Abs((high - low) * state.Speed);
+            double step = Math.Abs((high - low) * speed);
             if ((isTip ? Math.Abs(value) : value * value * step / Math.Abs(atLow - atHigh)) < Exactness || step < Exactness)
             {
                 break;
@@ -219,16 +256,25 @@ internal sealed class ContactSolver
             }
         }
 
-        Offer(reading, point.X, point.Y, isTip);
+        Offer(reading, point.X, point.Y, isTip ? _view.TipLever(point.X, point.Y, tangent) : null);
+    }
+
+    // True where the mate's tip is stopped nowhere between two samples before it is stopped elsewhere: the curve between them keeps near their chord.
+    private bool IsBehind(int lowest)
+    {
+        double one = Wrapped(_view.AngleOf(_nodes.X[lowest], _nodes.Y[lowest]) - _view.Mate.TipAngle);
+        double other = Wrapped(_view.AngleOf(_nodes.X[lowest + 1], _nodes.Y[lowest + 1]) - _view.Mate.TipAngle);
+        double nearest = (_sense > 0 ? Math.Max(one, other) : Math.Min(one, other)) * _sense;
+        return nearest + (SafeRise * _nodes.Rise[lowest] / (_isRack ? 1 : _view.Mate.Least)) < Math.Min(_best.Limit * _sense, _best.FlankLimit * _sense);
     }
 
     // Within a flank whose contact is known in closed form only the radius is needed.
     private Reading ReadNode(int node, int flank)
     {
-        if (_nodes.Curve[node] == flank && _nodes.Curve[node - 1] == flank && _nodes.Curve[node + 1] == flank)
+        if (_nodes.Curve[node] == flank)
         {
             double radius = _view.RadiusOf(_nodes.X[node], _nodes.Y[node]);
-            return new Reading(_view.Beyond(radius) <= 0, radius, 0, double.NaN);
+            return new Reading(_view.Beyond(radius) <= 0, radius, double.NaN);
         }
 
         return _view.Read(_nodes.X[node], _nodes.Y[node], _nodes.TangentX[node], _nodes.TangentY[node]);
@@ -236,20 +282,21 @@ internal sealed class ContactSolver
 
     private Reading Grown(in Reading reading, int node) => double.IsNaN(reading.Growth) ? ReadNode(node, -1) : reading;
 
-    private void Offer(in Reading reading, int node) => Offer(reading, _nodes.X[node], _nodes.Y[node], false);
+    private void Offer(in Reading reading, int node) => Offer(reading, _nodes.X[node], _nodes.Y[node], null);
 
-    private void Offer(in Reading reading, double x, double y, bool isTip)
+    private void Offer(in Reading reading, double x, double y, double? tipLever)
     {
         Take(
-            _view.AngleOf(x, y) - _view.Mate.AngleAt(reading.Radius), Math.Sqrt((x * x) + (y * y)), reading.Radius,
-            _view.Lever(reading.Radius, reading.Radial, isTip));
+            _view.AngleOf(x, y) - _view.Mate.AngleAt(reading.Radius), Math.Sqrt((x * x) + (y * y)), reading.Radius, tipLever ?? _view.Lever(reading.Radius));
         double sunk = _view.Sunk(reading.Radius);
         _best = sunk > Math.Max(Touching, _best.Sunk) ? _best with { Sunk = sunk } : _best;
     }
 
+    private double Wrapped(double turn) => _isRack ? turn : turn - (2 * Math.PI * Math.Round((turn - _expected) / (2 * Math.PI)));
+
     private void Take(double turn, double ownRadius, double mateRadius, double lever)
     {
-        double limit = _isRack ? turn : turn - (2 * Math.PI * Math.Round((turn - _expected) / (2 * Math.PI)));
+        double limit = Wrapped(turn);
         if ((limit - _best.FlankLimit) * _sense > 0 && !_first.IsFillet(ownRadius) && !_second.IsFillet(mateRadius))
         {
             _best = _best with { FlankLimit = limit };

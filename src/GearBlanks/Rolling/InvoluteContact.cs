@@ -23,6 +23,10 @@ internal sealed class InvoluteContact
     private double _aside;
     private double _length;
 
+    // Of all flanks the longest way along the tangent, mm.
+    private readonly double _firstMost;
+    private readonly double _secondMost;
+
     /// <summary>Looks at two gears.</summary>
     public InvoluteContact(RollGear first, RollGear second)
     {
@@ -32,7 +36,15 @@ internal sealed class InvoluteContact
         _isInternal = _isFirstRing || second.Kind == RollKind.Ring;
         _firstBase = BaseOf(_first);
         _secondBase = BaseOf(_second);
+        _firstMost = _firstBase * _first.Max(flank => flank?.GreatestRoll ?? 0);
+        _secondMost = _secondBase * _second.Max(flank => flank?.GreatestRoll ?? 0);
     }
+
+    /// <summary>
+    /// True where no point of one involute can stop the other before their contact in closed form does, whether that lies on both or beyond an end: round flanks
+    /// that touch cross nowhere, as long as neither reaches past the other one's base circle. In a ring tips may.
+    /// </summary>
+    public bool IsBound => !_isInternal && _firstMost <= _length && _secondMost <= _length;
 
     /// <summary>Turns both base circles to where they stand.</summary>
     /// <param name="away">From the second one's centre to the first one's.</param>
@@ -50,21 +62,20 @@ internal sealed class InvoluteContact
     public bool Has(int firstSide, int secondSide) =>
         !double.IsNaN(_aside) && _first[firstSide] is { } first && _second[secondSide] is { } second && first.Sense == second.Sense;
 
-    /// <summary>The contact of one such side with another; null where it does not lie on the involutes of both.</summary>
+    /// <summary>The contact of one such side with another, as if both involutes went on without end.</summary>
     /// <param name="firstSide">Number of the first one's side.</param>
     /// <param name="secondSide">Number of the second one's side.</param>
     /// <param name="turn">Turn of the first one, rad.</param>
-    public FlankMeeting? Of(int firstSide, int secondSide, double turn)
+    public FlankMeeting Of(int firstSide, int secondSide, double turn)
     {
         (InvolutePiece first, InvolutePiece second) = (_first[firstSide]!, _second[secondSide]!);
         double at = _direction + (first.Sense * _aside);
         double away = at - turn - first.Foot;
         double firstRoll = first.Sense * (away - (2 * Math.PI * Math.Round(away / (2 * Math.PI))));
         double secondRoll = (!_isInternal ? _length - (_firstBase * firstRoll) : (_firstBase * firstRoll) + (_isFirstRing ? -_length : _length)) / _secondBase;
-        return firstRoll >= first.LeastRoll && firstRoll <= first.GreatestRoll && secondRoll >= second.LeastRoll && secondRoll <= second.GreatestRoll
-            ? new FlankMeeting(
-                at + (_isInternal ? 0 : Math.PI) - (second.Sense * secondRoll) - second.Foot, RadiusAt(_firstBase, firstRoll), RadiusAt(_secondBase, secondRoll), _secondBase)
-            : null;
+        bool isReal = firstRoll >= first.LeastRoll && firstRoll <= first.GreatestRoll && secondRoll >= second.LeastRoll && secondRoll <= second.GreatestRoll;
+        return new FlankMeeting(
+            isReal, at + (_isInternal ? 0 : Math.PI) - (second.Sense * secondRoll) - second.Foot, RadiusAt(_firstBase, firstRoll), RadiusAt(_secondBase, secondRoll), _secondBase);
     }
 
     private static double RadiusAt(double baseRadius, double roll) => baseRadius * Math.Sqrt(1 + (roll * roll));
@@ -77,8 +88,9 @@ internal sealed class InvoluteContact
 }
 
 /// <summary>Where two involutes touch.</summary>
+/// <param name="IsReal">True where both are there.</param>
 /// <param name="Limit">The second one's turn, rad, not wrapped.</param>
 /// <param name="FirstRadius">Radius on the first one, mm.</param>
 /// <param name="SecondRadius">Radius on the second one, mm.</param>
 /// <param name="Lever">The second one's base radius, mm.</param>
-internal readonly record struct FlankMeeting(double Limit, double FirstRadius, double SecondRadius, double Lever);
+internal readonly record struct FlankMeeting(bool IsReal, double Limit, double FirstRadius, double SecondRadius, double Lever);

@@ -6,7 +6,7 @@ namespace GearBlanks.Rolling;
 internal sealed class InvolutePiece : SidePiece
 {
     // mm: a placement that moves the centre by less only turns.
-    private const double Rounding = 1e-12;
+    internal const double Rounding = 1e-12;
 
     public InvolutePiece(Involute involute)
         : base(involute.StartPoint.Radius, involute.EndPoint.Radius)

@@ -58,26 +58,38 @@ internal sealed class MateView
         return _isRack ? -awayY : Math.Atan2(awayY, awayX);
     }
 
-    /// <summary>How far the mate's surface moves along its normal for each rad of its turn, mm; of a rack for each mm.</summary>
-    public double Lever(double radius, double radial, bool isTip) => (isTip ? Math.Abs(radial) : Mate.SlopeAt(radius).X) * (_isRack ? 1 : radius);
+    /// <summary>How far the mate's surface at a radius moves along its normal for each rad of its turn, mm; of a rack for each mm.</summary>
+    public double Lever(double radius) => Mate.SlopeAt(radius).X * (_isRack ? 1 : radius);
+
+    /// <summary>How far the mate's tip moves along the normal of a side that it meets, for each rad of its turn, mm; of a rack for each mm.</summary>
+    /// <param name="x">The place.</param>
+    /// <param name="y">The place.</param>
+    /// <param name="tangent">The direction of the first one's side there.</param>
+    public double TipLever(double x, double y, Vector tangent)
+    {
+        (double awayX, double awayY) = Away(x, y);
+        double alongX = (_cosine * tangent.X) - (_sine * tangent.Y);
+        double alongY = (_sine * tangent.X) + (_cosine * tangent.Y);
+        return Math.Abs(_isRack ? alongX : (alongX * awayX) + (alongY * awayY));
+    }
 
     /// <summary>Looks at a point of the first one and the direction of its side there, towards the tip.</summary>
     public Reading Read(double x, double y, double tangentX, double tangentY)
     {
         (double awayX, double awayY) = Away(x, y);
         double radius = _isRack ? -awayX : Math.Sqrt((awayX * awayX) + (awayY * awayY));
+        if (Beyond(radius) > 0)
+        {
+            return new Reading(false, radius, 0);
+        }
+
         (double outX, double outY) = _isRack ? (-1, 0) : (awayX / radius, awayY / radius);
         double alongX = (_cosine * tangentX) - (_sine * tangentY);
         double alongY = (_sine * tangentX) + (_cosine * tangentY);
         double radial = (alongX * outX) + (alongY * outY);
-        if (Beyond(radius) > 0)
-        {
-            return new Reading(false, radius, radial, 0);
-        }
-
         double around = (outX * alongY) - (outY * alongX);
         Vector slope = Mate.SlopeAt(radius);
-        return new Reading(true, radius, radial, _sense * ((around * slope.X) - (radial * slope.Y)));
+        return new Reading(true, radius, _sense * ((around * slope.X) - (radial * slope.Y)));
     }
 
     private (double X, double Y) Away(double x, double y) => ((_cosine * x) - (_sine * y) + _offsetX, (_sine * x) + (_cosine * y) + _offsetY);
@@ -86,6 +98,5 @@ internal sealed class MateView
 /// <summary>A point as it is seen.</summary>
 /// <param name="IsInside">True within the mate's tip circle.</param>
 /// <param name="Radius">Its radius there, mm.</param>
-/// <param name="Radial">The part of its side's direction that leads away from the second one's centre.</param>
 /// <param name="Growth">Whether the turn that the mate is allowed grows beyond it; not a number where that was not asked.</param>
-internal readonly record struct Reading(bool IsInside, double Radius, double Radial, double Growth);
+internal readonly record struct Reading(bool IsInside, double Radius, double Growth);

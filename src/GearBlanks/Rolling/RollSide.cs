@@ -14,7 +14,6 @@ internal sealed class RollSide
     private readonly int[] _binStart = new int[Bins + 1];
     private readonly int[] _binPieces;
     private readonly double _perBin;
-    private readonly double _least;
     private readonly double _greatest;
     private readonly int _outside;
 
@@ -30,12 +29,13 @@ internal sealed class RollSide
         _outside = isLeading ? 1 : -1;
         _pieces = [.. curves.Select(curve => isRack ? SidePiece.Straight(curve) : SidePiece.Round(curve))];
         _wraps = [.. _pieces.Select(piece => isRack ? 0 : -2 * Math.PI * Math.Round((piece.AngleAt((piece.Least + piece.Greatest) / 2) - middle) / (2 * Math.PI)))];
-        _least = _pieces.Min(piece => piece.Least);
+        Least = _pieces.Min(piece => piece.Least);
         _greatest = _pieces.Max(piece => piece.Greatest);
-        (Root, Tip) = kind == RollKind.Ring ? (_greatest, _least) : (_least, _greatest);
-        _perBin = Bins / (_greatest - _least);
+        (Root, Tip) = kind == RollKind.Ring ? (_greatest, Least) : (Least, _greatest);
+        _perBin = Bins / (_greatest - Least);
         _binPieces = Fill();
         FlankIndex = FindFlank();
+        TipAngle = AngleAt(Tip);
     }
 
     /// <summary>Number of the curve that is the side's only involute about the gear's centre and stands alone at its radii; -1 where there is none.</summary>
@@ -53,10 +53,16 @@ internal sealed class RollSide
     /// <summary>Radius of the tip end, mm.</summary>
     public double Tip { get; }
 
+    /// <summary>The least radius, mm.</summary>
+    public double Least { get; }
+
+    /// <summary>The angle at the tip end, rad.</summary>
+    public double TipAngle { get; }
+
     /// <summary>The outermost angle at a radius, rad; beyond the ends those of the ends.</summary>
     public double AngleAt(double radius)
     {
-        double within = Math.Clamp(radius, _least, _greatest);
+        double within = Math.Clamp(radius, Least, _greatest);
         int index = IndexAt(within);
         return AngleOf(index, within);
     }
@@ -64,7 +70,7 @@ internal sealed class RollSide
     /// <summary>Direction of growing radius there: its radial and its counter-clockwise part.</summary>
     public Vector SlopeAt(double radius)
     {
-        double within = Math.Clamp(radius, _least, _greatest);
+        double within = Math.Clamp(radius, Least, _greatest);
         SidePiece piece = _pieces[IndexAt(within)];
         return piece.SlopeAt(Math.Clamp(within, piece.Least, piece.Greatest));
     }
@@ -86,7 +92,7 @@ internal sealed class RollSide
     // The piece that holds a radius; of several the outermost there, of none (between two ends, by rounding) the nearest.
     private int IndexAt(double radius)
     {
-        int bin = Math.Min(Bins - 1, (int)((radius - _least) * _perBin));
+        int bin = Math.Min(Bins - 1, (int)((radius - Least) * _perBin));
         (int found, int near) = (-1, -1);
         double nearest = double.PositiveInfinity;
         for (int i = _binStart[bin]; i < _binStart[bin + 1]; i++)
@@ -126,7 +132,7 @@ internal sealed class RollSide
         for (int bin = 0; bin < Bins; bin++)
         {
             _binStart[bin] = all.Count;
-            (double low, double high) = (_least + (bin / _perBin), _least + ((bin + 1) / _perBin));
+            (double low, double high) = (Least + (bin / _perBin), Least + ((bin + 1) / _perBin));
             for (int i = 0; i < _pieces.Length; i++)
             {
                 if (_pieces[i].Least <= high && _pieces[i].Greatest >= low)

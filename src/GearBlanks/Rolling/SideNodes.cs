@@ -12,14 +12,17 @@ internal sealed class SideNodes
     {
         var nodes = new List<(Point Point, Vector Tangent, int Curve, double Parameter)>();
         var curves = new List<Curve>();
+        Flanks = new (int, int)[gear.Sides.Length];
         Starts = new int[gear.Sides.Length + 1];
         for (int i = 0; i < gear.Sides.Length; i++)
         {
             Starts[i] = nodes.Count;
-            Flanks.Add(gear.Sides[i].FlankIndex is >= 0 and var flank ? curves.Count + flank : -1);
+            int flank = gear.Sides[i].FlankIndex is >= 0 and var index ? curves.Count + index : -1;
+            Flanks[i] = (flank, nodes.Count);
             double depth = Math.Abs(gear.Sides[i].Tip - gear.Sides[i].Root);
             foreach (Curve curve in gear.Sides[i].Curves)
             {
+                Flanks[i] = curves.Count == flank ? (flank, nodes.Count) : Flanks[i];
                 double height = Math.Abs(curve.EndPoint.Radius - curve.StartPoint.Radius);
                 int steps = Math.Max(2, (int)Math.Ceiling(least * height / depth));
                 for (int step = 0; step <= steps; step++)
@@ -40,13 +43,17 @@ internal sealed class SideNodes
         TangentY = [.. nodes.Select(node => node.Tangent.Y)];
         Curve = [.. nodes.Select(node => node.Curve)];
         Parameter = [.. nodes.Select(node => node.Parameter)];
+        Rise = [.. Enumerable.Range(0, nodes.Count).Select(RiseFrom)];
     }
+
+    /// <summary>How far the curve rises over the chord from each node to the next, mm; 0 where the next lies on another curve.</summary>
+    public double[] Rise { get; }
 
     /// <summary>Number of each side's first node, and of the one after the last.</summary>
     public int[] Starts { get; }
 
-    /// <summary>Number of the curve of each side that is its flank; -1 where there is no exact one.</summary>
-    public List<int> Flanks { get; } = [];
+    /// <summary>Number of the curve of each side that is its flank, -1 where there is no exact one, and of that curve's first node.</summary>
+    public (int Curve, int Start)[] Flanks { get; }
 
     public Curve[] Curves { get; }
 
@@ -62,4 +69,15 @@ internal sealed class SideNodes
     public int[] Curve { get; }
 
     public double[] Parameter { get; }
+
+    private double RiseFrom(int node)
+    {
+        if (node + 1 >= Curve.Length || Curve[node] != Curve[node + 1])
+        {
+            return 0;
+        }
+
+        Vector off = Curves[Curve[node]].PointAt((Parameter[node] + Parameter[node + 1]) / 2) - new Point((X[node] + X[node + 1]) / 2, (Y[node] + Y[node + 1]) / 2);
+        return off.Length;
+    }
 }

@@ -28,6 +28,7 @@ internal abstract class SidePiece(double from, double to)
         Line line => new LinePiece(line),
         Arc arc => new ArcPiece(arc),
         Involute involute when InvolutePiece.IsCentred(involute) => new InvolutePiece(involute),
+        Trochoid fillet when TrochoidPiece.IsCentred(fillet) => new TrochoidPiece(fillet),
         _ => new CurvePiece(curve),
     };
 
