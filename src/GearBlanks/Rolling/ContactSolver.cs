@@ -139,7 +139,7 @@ internal sealed class ContactSolver
         {
             if (Face(i, isLeading, onLeading) && _involutes.Has(_firstSide, _secondSide) && _involutes.Of(_firstSide, _secondSide, turn) is { IsReal: true } meeting)
             {
-                Take(meeting.Limit, meeting.FirstRadius, meeting.SecondRadius, meeting.Lever);
+                Take(meeting.Limit, meeting.FirstRadius, meeting.SecondRadius, meeting.SecondBase);
             }
         }
 

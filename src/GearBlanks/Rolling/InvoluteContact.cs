@@ -74,11 +74,8 @@ internal sealed class InvoluteContact
         double firstRoll = first.Sense * (away - (2 * Math.PI * Math.Round(away / (2 * Math.PI))));
         double secondRoll = (!_isInternal ? _length - (_firstBase * firstRoll) : (_firstBase * firstRoll) + (_isFirstRing ? -_length : _length)) / _secondBase;
         bool isReal = firstRoll >= first.LeastRoll && firstRoll <= first.GreatestRoll && secondRoll >= second.LeastRoll && secondRoll <= second.GreatestRoll;
-        return new FlankMeeting(
-            isReal, at + (_isInternal ? 0 : Math.PI) - (second.Sense * secondRoll) - second.Foot, RadiusAt(_firstBase, firstRoll), RadiusAt(_secondBase, secondRoll), _secondBase);
+        return new FlankMeeting(isReal, at + (_isInternal ? 0 : Math.PI) - (second.Sense * secondRoll) - second.Foot, firstRoll, secondRoll, _firstBase, _secondBase);
     }
-
-    private static double RadiusAt(double baseRadius, double roll) => baseRadius * Math.Sqrt(1 + (roll * roll));
 
     private static double BaseOf(InvolutePiece?[] flanks)
     {
@@ -90,7 +87,15 @@ internal sealed class InvoluteContact
 /// <summary>Where two involutes touch.</summary>
 /// <param name="IsReal">True where both are there.</param>
 /// <param name="Limit">The second one's turn, rad, not wrapped.</param>
-/// <param name="FirstRadius">Radius on the first one, mm.</param>
-/// <param name="SecondRadius">Radius on the second one, mm.</param>
-/// <param name="Lever">The second one's base radius, mm.</param>
-internal readonly record struct FlankMeeting(bool IsReal, double Limit, double FirstRadius, double SecondRadius, double Lever);
+/// <param name="FirstRoll">Roll angle on the first one, rad.</param>
+/// <param name="SecondRoll">Roll angle on the second one, rad.</param>
+/// <param name="FirstBase">The first one's base radius, mm.</param>
+/// <param name="SecondBase">The second one's base radius, mm: its lever, too.</param>
+internal readonly record struct FlankMeeting(bool IsReal, double Limit, double FirstRoll, double SecondRoll, double FirstBase, double SecondBase)
+{
+    /// <summary>Radius on the first one, mm.</summary>
+    public double FirstRadius => FirstBase * Math.Sqrt(1 + (FirstRoll * FirstRoll));
+
+    /// <summary>Radius on the second one, mm.</summary>
+    public double SecondRadius => SecondBase * Math.Sqrt(1 + (SecondRoll * SecondRoll));
+}
