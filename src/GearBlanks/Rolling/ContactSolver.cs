@@ -44,6 +44,9 @@ internal sealed class ContactSolver
     private readonly bool _isRack;
     private readonly double _margin;
 
+    // Sides that face one another, with the turn at which involutes meet.
+    private readonly (int First, int Second, double Limit)[] _facing;
+
     // Of how the axes stand to one another, worked out when that changes.
     private Vector _offset = new(double.NaN, 0);
     private double? _reach;
@@ -72,6 +75,9 @@ internal sealed class ContactSolver
         _nodes = new SideNodes(_first, Math.Max(LeastSamples, 2 * _second.Sides.Max(side => side.Curves.Length)));
         _view = new MateView(_second);
         _involutes = new InvoluteContact(_first, _second);
+
+        // All around, and those that are looked at beside.
+        _facing = new (int, int, double)[_first.Teeth + 4];
     }
 
     public RollPlacing Placing { get; }
@@ -140,38 +146,41 @@ internal sealed class ContactSolver
         double pitch = _first.Pitch;
         double first = (_towards - turn - _first.Middles[0]) / pitch;
         (int from, int to) = ((int)Math.Ceiling(first - (reach / pitch) - 1), (int)Math.Floor(first + (reach / pitch) + 1));
-        bool isBound = _involutes.IsBound;
+        int count = 0;
         for (int i = from; i <= to; i++)
         {
-            if (Face(i, isLeading, onLeading) && _involutes.Has(_firstSide, _secondSide) && _involutes.Of(_firstSide, _secondSide, turn) is { IsReal: true } meeting)
+            if (Placing.ToothIn(onLeading ? i : i - 1) is { } mate)
             {
-                Take(meeting.Limit, meeting.FirstRadius, meeting.SecondRadius, meeting.SecondBase);
+                (_firstSide, _secondSide) = ((2 * RollPlacing.Wrapped(i, _first.Teeth)) + (onLeading ? 1 : 0), (2 * mate) + (isLeading ? 1 : 0));
+                _facing[count++] = (_firstSide, _secondSide, Meet(turn));
             }
         }
 
-        for (int i = from; i <= to; i++)
+        bool isBound = _involutes.IsBound;
+        foreach ((int firstSide, int secondSide, double limit) in _facing.AsSpan(0, count))
         {
-            if (Face(i, isLeading, onLeading))
-            {
-                Scan(isBound && _involutes.Has(_firstSide, _secondSide) && (Wrapped(_involutes.Of(_firstSide, _secondSide, turn).Limit) - _best.Limit) * _sense <= SameLimit);
-            }
+            (_firstSide, _secondSide, _view.Mate) = (firstSide, secondSide, _second.Sides[secondSide]);
+            Scan(isBound && (limit - _best.Limit) * _sense <= SameLimit);
         }
 
         return _best;
     }
 
-    // Turns to a tooth of the first one, counted from +X, and the side that faces it; false where there is none.
-    private bool Face(int tooth, bool isLeading, bool onLeading)
+    // The contact of the sides that face one another, where it is known in closed form: its turn, whether it is there or beyond an end; else not a number.
+    private double Meet(double turn)
     {
-        if (Placing.ToothIn(onLeading ? tooth : tooth - 1) is not { } mate)
+        if (!_involutes.Has(_firstSide, _secondSide))
         {
-            return false;
+            return double.NaN;
         }
 
-        _firstSide = (2 * (((tooth % _first.Teeth) + _first.Teeth) % _first.Teeth)) + (onLeading ? 1 : 0);
-        _secondSide = (2 * mate) + (isLeading ? 1 : 0);
-        _view.Mate = _second.Sides[_secondSide];
-        return true;
+        FlankMeeting meeting = _involutes.Of(_firstSide, _secondSide, turn);
+        if (meeting.IsReal)
+        {
+            Take(meeting.Limit, meeting.FirstRadius, meeting.SecondRadius, meeting.SecondBase);
+        }
+
+        return Wrapped(meeting.Limit);
     }
 
     // From the tip down: where a point is out of the mate's reach, those below it are farther still. What is bound by a contact that is known is passed over.

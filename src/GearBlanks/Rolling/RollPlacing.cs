@@ -21,7 +21,7 @@ internal sealed class RollPlacing
         double perTooth = second.Pitch / first.Pitch;
         Ratio = IsInternal ? perTooth : -perTooth;
         Gap = (int)Math.Round((-first.Middles[0] / first.Pitch) - 0.5);
-        double gap = GapMiddle(((Gap % first.Teeth) + first.Teeth) % first.Teeth);
+        double gap = GapMiddle(Wrapped(Gap, first.Teeth));
         Tooth = second.Kind == RollKind.Rack ? RollSpan.EndTeeth : 0;
         double facing = second.Kind == RollKind.External && !IsInternal ? Math.PI : 0;
         _zero = facing + (gap * Ratio) - second.Middles[Tooth];
@@ -69,8 +69,11 @@ internal sealed class RollPlacing
         int teeth = Second.Teeth;
         return Second.Kind == RollKind.Rack
             ? tooth >= 0 && tooth < teeth ? tooth : null
-            : ((tooth % teeth) + teeth) % teeth;
+            : Wrapped(tooth, teeth);
     }
+
+    /// <summary>The number, from 0, of a tooth counted on without end.</summary>
+    public static int Wrapped(int tooth, int teeth) => tooth % teeth is var rest && rest < 0 ? rest + teeth : rest;
 
     /// <summary>Half the angle about the first one's axis within which its tips can reach the second one, rad; null where they cannot.</summary>
     public double? Reach(double distance)
