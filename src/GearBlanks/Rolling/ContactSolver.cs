@@ -72,7 +72,7 @@ internal sealed class ContactSolver
         FirstCentre = first;
         SecondCentre = second;
         _margin = Margin * Math.Abs(_first.TipRadius - _first.RootRadius);
-        _nodes = new SideNodes(_first, Math.Max(LeastSamples, 2 * _second.Sides.Max(side => side.Curves.Length)));
+        _nodes = new SideNodes(_first, Math.Max(LeastSamples, _second.Sides.Max(side => side.Curves.Length)));
         _view = new MateView(_second);
         _involutes = new InvoluteContact(_first, _second);
 

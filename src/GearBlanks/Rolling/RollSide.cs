@@ -7,11 +7,13 @@ namespace GearBlanks.Rolling;
 /// </summary>
 internal sealed class RollSide
 {
-    private const int Bins = 48;
+    // Radii are looked up in at least so many bins, in more where there are more pieces.
+    private const int LeastBins = 48;
 
     private readonly SidePiece[] _pieces;
     private readonly double[] _wraps;
-    private readonly int[] _binStart = new int[Bins + 1];
+    private readonly int _bins;
+    private readonly int[] _binStart;
     private readonly int[] _binPieces;
     private readonly double _perBin;
     private readonly double _greatest;
@@ -32,7 +34,9 @@ internal sealed class RollSide
         Least = _pieces.Min(piece => piece.Least);
         _greatest = _pieces.Max(piece => piece.Greatest);
         (Root, Tip) = kind == RollKind.Ring ? (_greatest, Least) : (Least, _greatest);
-        _perBin = Bins / (_greatest - Least);
+        _bins = Math.Max(LeastBins, 2 * curves.Length);
+        _binStart = new int[_bins + 1];
+        _perBin = _bins / (_greatest - Least);
         _binPieces = Fill();
         FlankIndex = FindFlank();
         TipAngle = AngleAt(Tip);
@@ -92,7 +96,7 @@ internal sealed class RollSide
     // The piece that holds a radius; of several the outermost there, of none (between two ends, by rounding) the nearest.
     private int IndexAt(double radius)
     {
-        int bin = Math.Min(Bins - 1, (int)((radius - Least) * _perBin));
+        int bin = BinOf(radius);
         (int found, int near) = (-1, -1);
         double nearest = double.PositiveInfinity;
         for (int i = _binStart[bin]; i < _binStart[bin + 1]; i++)
@@ -126,23 +130,34 @@ internal sealed class RollSide
 
     private static double Beyond(SidePiece piece, double radius) => Math.Max(piece.Least - radius, radius - piece.Greatest);
 
+    private int BinOf(double radius) => Math.Clamp((int)((radius - Least) * _perBin), 0, _bins - 1);
+
     private int[] Fill()
     {
-        var all = new List<int>(_pieces.Length + Bins);
-        for (int bin = 0; bin < Bins; bin++)
+        (int From, int To)[] ranges = [.. _pieces.Select(piece => (BinOf(piece.Least), BinOf(piece.Greatest)))];
+        foreach ((int from, int to) in ranges)
         {
-            _binStart[bin] = all.Count;
-            (double low, double high) = (Least + (bin / _perBin), Least + ((bin + 1) / _perBin));
-            for (int i = 0; i < _pieces.Length; i++)
+            for (int bin = from; bin <= to; bin++)
             {
-                if (_pieces[i].Least <= high && _pieces[i].Greatest >= low)
-                {
-                    all.Add(i);
-                }
+                _binStart[bin + 1]++;
             }
         }
 
-        _binStart[Bins] = all.Count;
-        return [.. all];
+        for (int bin = 0; bin < _bins; bin++)
+        {
+            _binStart[bin + 1] += _binStart[bin];
+        }
+
+        int[] all = new int[_binStart[_bins]];
+        int[] next = [.. _binStart];
+        for (int i = 0; i < ranges.Length; i++)
+        {
+            for (int bin = ranges[i].From; bin <= ranges[i].To; bin++)
+            {
+                all[next[bin]++] = i;
+            }
+        }
+
+        return all;
     }
 }

@@ -5,6 +5,9 @@ namespace GearBlanks.Rolling;
 /// <summary>Points of all sides of a gear with their directions from root to tip, in flat arrays; every end of a curve is among them, once for each curve.</summary>
 internal sealed class SideNodes
 {
+    // A side of so many curves is sampled finely enough by their ends.
+    private const int ManyCurves = 10;
+
     /// <summary>Samples a gear's sides.</summary>
     /// <param name="gear">The gear.</param>
     /// <param name="least">How many pieces a side is divided into at least.</param>
@@ -24,7 +27,7 @@ internal sealed class SideNodes
             {
                 Flanks[i] = curves.Count == flank ? (flank, nodes.Count) : Flanks[i];
                 double height = Math.Abs(curve.EndPoint.Radius - curve.StartPoint.Radius);
-                int steps = Math.Max(2, (int)Math.Ceiling(least * height / depth));
+                int steps = Math.Max(gear.Sides[i].Curves.Length < ManyCurves ? 2 : 1, (int)Math.Ceiling(least * height / depth));
                 for (int step = 0; step <= steps; step++)
                 {
                     double parameter = step == steps ? curve.End : curve.Start + ((curve.End - curve.Start) * step / steps);
