@@ -23,7 +23,11 @@ namespace GearBlanks.Verbs;
 /// <param name="Out">The file, ending in .dxf, .svg or .png.</param>
 /// <param name="Kerf">The kerf to compensate for; null for a nominal file.</param>
 public sealed record GearRequest(
-    GearNumbers Numbers, ToothShape Shape, int? Teeth, double ProfileShift, double? TipDiameter, double Thinning, double? Bore, OutputOptions Output, string Out, AskedKerf? Kerf = null);
+    GearNumbers Numbers, ToothShape Shape, int? Teeth, double ProfileShift, double? TipDiameter, double Thinning, double? Bore, OutputOptions Output, string Out, AskedKerf? Kerf = null)
+{
+    /// <summary>Round or chamfer at the tip's corners; null for sharp ones.</summary>
+    public TipForm? Tip { get; init; }
+}
 
 /// <summary>One gear, drawn.</summary>
 /// <param name="Gear">Its teeth.</param>

@@ -35,10 +35,12 @@ public sealed record ToothShape(bool IsRing, double? RimDiameter, double? RootFi
     }
 
     /// <exception cref="GearGeometryException">No such teeth exist.</exception>
-    internal Toothing Make(GearRequest request, RackChoice choice) => Toothing.Of(
+    internal Toothing Make(GearRequest request, RackChoice choice) => Toothing.Of(DataOf(request, choice) with { Tip = request.Tip });
+
+    private ToothData DataOf(GearRequest request, RackChoice choice) =>
         RackLength is { } length ? new RackBarData(choice.Module, choice.Rack, length, BackHeight!.Value, request.ProfileShift, request.Thinning)
         : IsRing ? new RingData(request.Teeth!.Value, choice.Module, choice.Rack, RimDiameter!.Value, RootFillet, request.ProfileShift, request.Thinning, request.TipDiameter)
-        : new GearData(request.Teeth!.Value, choice.Module, choice.Rack, request.ProfileShift, request.Thinning, request.TipDiameter));
+        : new GearData(request.Teeth!.Value, choice.Module, choice.Rack, request.ProfileShift, request.Thinning, request.TipDiameter);
 
     private static IEnumerable<Problem> Refused((bool Given, string Option)[] options, string message, string allowed) =>
         options.Where(option => option.Given).SelectMany(option => CommandLine.Problem(option.Option, null, message, allowed));

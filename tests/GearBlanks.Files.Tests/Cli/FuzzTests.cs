@@ -8,7 +8,7 @@ public class FuzzTests
 
     private static readonly string[] Options =
     [
-        "--module", "--diametral-pitch", "--teeth", "--profile-shift", "--pressure-angle", "--rack", "--distance", "--backlash", "--tip-diameter",
+        "--module", "--diametral-pitch", "--teeth", "--profile-shift", "--pressure-angle", "--rack", "--distance", "--backlash", "--tip-diameter", "--tip-round", "--tip-chamfer",
         "--tip-rule", "--thinning", "--tolerance", "--bore", "--pieces", "--dxf-version", "--format", "--json", "--modul", "-x", "--", "--help", "--version",
     ];
 

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using GearBlanks.Files.Tests.Jobs;
+using GearBlanks.Teeth;
 
 namespace GearBlanks.Files.Tests.Cli;
 
@@ -136,5 +137,16 @@ public class JsonTests
         int decimals = printed.Length - printed.IndexOf('.', StringComparison.Ordinal) - 1;
         Assert.Equal(printed, value.GetDouble().ToString("F" + decimals, System.Globalization.CultureInfo.InvariantCulture));
         Assert.Equal(exact, value.GetDouble(), 1e-12 * exact);
+    }
+
+    [Theory]
+    [InlineData("--tip-round", 0.2, 0)]
+    [InlineData("--tip-chamfer", 0, 0.15)]
+    public void A_gear_has_the_tips_asked_for(string option, double round, double chamfer)
+    {
+        using Desk desk = Desk.WithJob();
+        JsonElement gear = Ran.Of("gear", "--module", "1", "--teeth", "20", option, $"{round + chamfer}", "--out", desk["gear.dxf"], "--json").Json;
+        Toothing expected = Toothing.Of(new GearData(20, 1, new BasicRack("type A", 20 * Math.PI / 180, 1, 1.25, 0.38)) { Tip = new TipForm(round, chamfer) });
+        Assert.Equal(expected.TipThickness, gear.GetProperty("tipThickness").GetDouble(), 1e-12);
     }
 }
