@@ -83,6 +83,15 @@ public static class CutVerb
         }
 
         CutPart[] cutParts = [.. made.Select(part => part.Value!)];
+        try
+        {
+            report = CutReach.With(report, cutParts.Select(part => part.Written));
+        }
+        catch (GearGeometryException e)
+        {
+            return CommandLine.Problem("machine", e);
+        }
+
         DrawnPart[] parts = [.. cutParts.AsParallel().AsOrdered().Select(part => Draw(part, report, request, route))];
         List<OutputFile> files = [.. parts.SelectMany(part => part.Files), overview.GetAwaiter().GetResult()];
         if (TakenName(files) is { } taken)
@@ -109,7 +118,10 @@ public static class CutVerb
         }
         catch (GearGeometryException e)
         {
-            return CommandLine.Problem(kerf is null ? "machine" : "--kerf", e);
+            string option = kerf is null ? "machine" : "--kerf";
+            return report.Mechanism.Machine.ToolDiameter is not null && e.ShapeCase.StartsWith("kerf-closes-", StringComparison.Ordinal)
+                ? CommandLine.Problem(option, null, e.Message.TrimEnd('.'), "a tool that fits every gear: gearblanks reach tells the largest")
+                : CommandLine.Problem(option, e);
         }
     }
 
@@ -118,12 +130,12 @@ public static class CutVerb
         MountedGear gear = part.Gear;
         Machine machine = report.Mechanism.Machine;
         GearKerf kerf = part.Written.Kerf;
-        Drawing closed = PartDrawing.Of(
-            part.Part, machine.Layers, request.Output.Tolerance, request.Output.Pieces,
-            GearWords.Of(gear.Blank, report.Mechanism.Title, gear.Material, kerf, FindingsOn(gear, report), report.Verdict, route.Words));
         double width = Math.Max(kerf.Kerf?.X ?? 0, kerf.Kerf?.Y ?? 0);
-        (Drawing drawing, ImmutableArray<string> remarks) = Router.Of(
+        Drawing closed = PartDrawing.Of(part.Part, machine.Layers, request.Output.Tolerance, request.Output.Pieces, []);
+        (Drawing routed, ImmutableArray<string> remarks, string words) = Router.Of(
             closed, gear.Toothing, route, kerf.IsCompensated ? width : 0, kerf.IsShops ? machine.ToolDiameter ?? 0 : width);
+        Drawing drawing = PartDrawing.WithWords(
+            routed, closed, GearWords.Of(gear.Blank, report.Mechanism.Title, gear.Material, kerf, FindingsOn(gear, report), report.Verdict, words));
         string name = gear.Name.Replace(' ', '-');
         return new DrawnPart(
             [.. request.Formats.Select(format => new OutputFile(

@@ -83,7 +83,7 @@ public static class ReachVerb
         }
 
         return Written(request, mechanism.Machine, new ReachResult(
-            mechanism.Title, ReachCheck.Of(mechanism, gear => ToolFor(gear)!.Value, BuiltInRacks()),
+            mechanism.Title, ReachCheck.Of(mechanism, ToolFor, BuiltInRacks()),
             [.. mechanism.Machine.Cautions.Concat(mechanism.Gears.Select(gear => gear.Material).OfType<Material>().SelectMany(material => material.Cautions)).Distinct(), Caution]));
 
         double? ToolFor(MountedGear gear) => request.Tool ?? ReachCheck.ToolOf(mechanism.Machine, gear);
@@ -128,6 +128,6 @@ public static class ReachVerb
         "--tool", null, $"The machine profile {machine.Name} gives neither a mill's diameter nor a kerf for {what}, so the tool is not known",
         "--tool D, or a machine whose profile says it");
 
-    private static ImmutableArray<BasicRack> BuiltInRacks() =>
+    internal static ImmutableArray<BasicRack> BuiltInRacks() =>
         [.. ProfileFinder.BuiltIn.Names(ProfileKind.Rack).Select(name => ProfileFinder.BuiltIn.Rack(name, CommandLine.Place).Value).OfType<BasicRack>()];
 }

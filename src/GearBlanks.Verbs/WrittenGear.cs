@@ -19,6 +19,9 @@ public sealed record WrittenGear(Blank Blank, GearKerf Kerf, CutSizes? Sizes)
     // mm, on the diameter.
     private const double WorthTelling = 0.01;
 
+    /// <summary>True where the cut does not get to the root that is drawn.</summary>
+    internal bool MissesRoot => RootAsCut is not null;
+
     /// <summary>The sizes in words.</summary>
     internal string SizesInWords => Sizes is null
         ? "not known: the kerf is not; cut as drawn, the tip diameter loses the kerf, each tooth the kerf / cos(pressure angle), and the bore gains the kerf"
@@ -32,26 +35,33 @@ public sealed record WrittenGear(Blank Blank, GearKerf Kerf, CutSizes? Sizes)
         Part part = PartBuilder.Build(blank);
         if (kerf.IsCompensated)
         {
-            part = Compensation.Of(part, kerf.Kerf!);
+            part = Compensation.Of(part, kerf.Kerf!, kerf.Tool is not null);
         }
 
         CutSizes? sizes = kerf.IsShops ? CutSizes.AsDrawn(blank)
             : kerf.Kerf is not { } width ? null
             : kerf.IsCompensated ? CutSizes.Compensated(blank, part, width)
             : CutSizes.Uncompensated(blank, width);
-        return (part with { Remarks = part.Remarks.AddRange(Remarks(blank, kerf, sizes)) }, new WrittenGear(blank, kerf, sizes));
+        var written = new WrittenGear(blank, kerf, sizes);
+        return (part with { Remarks = part.Remarks.AddRange(written.Remarks()) }, written);
     }
 
-    private static IEnumerable<string> Remarks(Blank blank, GearKerf kerf, CutSizes? sizes)
+    // The root as it is cut and as it is drawn, where both differ worth telling.
+    private (double Cut, double Drawn)? RootAsCut =>
+        Kerf.IsCompensated && Sizes?.Root is { } cut && CutSizes.AsDrawn(Blank).Root is { Least: var drawn } && Farthest(cut, drawn) is var far && Math.Abs(far - drawn) > WorthTelling
+            ? (far, drawn)
+            : null;
+
+    private IEnumerable<string> Remarks()
     {
-        if (kerf.Remark is { } remark)
+        if (Kerf.Remark is { } remark)
         {
             yield return remark;
         }
 
-        if (kerf.IsCompensated && sizes?.Root is { } cut && CutSizes.AsDrawn(blank).Root is { Least: var drawn } && Farthest(cut, drawn) is var far && Math.Abs(far - drawn) > WorthTelling)
+        if (RootAsCut is var (cut, drawn))
         {
-            yield return $"The beam does not reach the root: {Names(blank).Root} {Words.Mm(far)} as cut instead of {Words.Mm(drawn)}. The check knows nothing of it: see that the mate's tip still clears.";
+            yield return $"The {(Kerf.Tool is null ? "beam" : "end mill")} does not reach the root: {Names(Blank).Root} {Words.Mm(cut)} as cut instead of {Words.Mm(drawn)}. gearblanks reach tells whether the mate's tip still clears.";
         }
     }
 

@@ -41,7 +41,7 @@ internal static class CutCommand
         Option<LeadForm?> lead = new OneWord<LeadForm?>(
             "--lead", "line|arc", "The tool's way in and out, over scrap. [default: the machine's]", WordReaders.Choice<LeadForm?>(("line", LeadForm.Line), ("arc", LeadForm.Arc)));
         Option<double?> leadLength = new OneWord<double?>("--lead-length", "MM", "Length of a line, radius of an arc.", WordReaders.Length(new(0, 100, "mm", IsAbove: true)));
-        Option<int?> tabs = new OneWord<int?>("--tabs", "N", "How many tabs hold each part, on tip lands or the rim; 0 for none. [default: the machine's]", Whole);
+        Option<int?> tabs = new OneWord<int?>("--tabs", "N", "How many tabs hold each part, on tip lands, the rim, or every side of a rack; 0 for none. [default: the machine's]", Whole);
         Option<double?> tabWidth = new OneWord<double?>("--tab-width", "MM", "Width of each tab.", WordReaders.Length(new(0, 100, "mm", IsAbove: true)));
         var command = new Command("cut", About)
         {

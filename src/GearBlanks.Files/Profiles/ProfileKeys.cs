@@ -63,7 +63,7 @@ internal static class ProfileKeys
         new("start", KeyKind.Choice, "Where the contour of the teeth starts: in the middle of a `tip` land, or in a `root`; never on a flank.") { Choices = ["tip", "root"] },
         new("lead", KeyKind.Choice, "The way in and out, over scrap: a `line`, or a quarter `arc` that touches the contour; needs `lead-length`. Beside tabs it is a line square to the contour.") { Choices = ["line", "arc"] },
         new Key("lead-length", KeyKind.Length, "Length of the line, radius of the arc; shortened where there is no room.").Above(0, 100),
-        new Key("tabs", KeyKind.Count, "How many tabs hold the part, on tip lands or the rim; needs `tab-width`.").From(1, RoutePlan.MostTabs),
+        new Key("tabs", KeyKind.Count, "How many tabs hold the part, on tip lands, the rim or every side of a rack; needs `tab-width`.").From(1, RoutePlan.MostTabs),
         new Key("tab-width", KeyKind.Length, "Width of each tab; narrower where the land is.").Above(0, 100),
     ]);
 

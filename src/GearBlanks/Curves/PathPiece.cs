@@ -27,6 +27,10 @@ public readonly record struct PathPiece(Point From, Point To, double Bulge)
         _ => Centre + Motion.Turn(share * 4 * Math.Atan(Bulge)).Apply(From - Centre),
     };
 
+    /// <summary>The part of it between two shares of its length; all of it exactly.</summary>
+    internal PathPiece Part(double from, double to) =>
+        new(PointAt(from), PointAt(to), IsLine || (from == 0 && to == 1) ? Bulge : Math.Tan((to - from) * Math.Atan(Bulge)));
+
     /// <summary>Bulge of a quarter of a circle: tan(90 degrees / 4).</summary>
     internal static double QuarterBulge { get; } = Math.Tan(Math.PI / 8);
 

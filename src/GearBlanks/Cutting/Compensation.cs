@@ -21,30 +21,31 @@ public static class Compensation
     /// <summary>The compensated part; its engraving stays as it is.</summary>
     /// <param name="part">The part, nominal.</param>
     /// <param name="kerf">The width of the cut.</param>
+    /// <param name="isMilled">True where an end mill makes it, which is then called so.</param>
     /// <exception cref="InvalidOperationException">The part is compensated already: nothing is ever compensated twice.</exception>
     /// <exception cref="GearGeometryException">The beam does not fit through a gap or a hole: kerf-closes-gap, kerf-closes-hole.</exception>
-    public static Part Of(Part part, Kerf kerf)
+    public static Part Of(Part part, Kerf kerf, bool isMilled = false)
     {
         if (part.IsCompensated)
         {
             throw new InvalidOperationException($"{part.Name} is compensated already.");
         }
 
-        OffsetOutline outside = Offset(part, part.Outside, kerf, outward: true);
-        OffsetOutline[] holes = [.. part.Holes.Select(hole => Offset(part, hole, kerf, outward: false))];
+        OffsetOutline outside = Offset(part, part.Outside, kerf, isMilled, outward: true);
+        OffsetOutline[] holes = [.. part.Holes.Select(hole => Offset(part, hole, kerf, isMilled, outward: false))];
         double unreached = holes.Append(outside).Max(offset => offset.Unreached) * Math.Max(kerf.X, kerf.Y) / 2;
         return part with
         {
             Outside = outside.Shape!,
             Holes = [.. holes.Select(hole => hole.Shape!)],
             Remarks = unreached < WorthTelling ? part.Remarks : part.Remarks.Add(
-                $"In hollow corners the beam of {kerf} stays up to {Words.Mm(Math.Ceiling(unreached * 1000) / 1000)} off the outline and leaves its own round."),
+                $"In hollow corners the {Named(isMilled)} of {kerf} stays up to {Words.Mm(Math.Ceiling(unreached * 1000) / 1000)} off the outline and leaves its own round."),
             IsCompensated = true,
             Unreached = unreached,
         };
     }
 
-    private static OffsetOutline Offset(Part part, Outline outline, Kerf kerf, bool outward)
+    private static OffsetOutline Offset(Part part, Outline outline, Kerf kerf, bool isMilled, bool outward)
     {
         var beam = new Beam(kerf.X / 2, kerf.Y / 2);
         OffsetOutline offset = OutlineOffset.Of(outline, beam, outward);
@@ -58,9 +59,11 @@ public static class Compensation
             ? ("kerf-closes-hole", "A hole")
             : ("kerf-closes-gap", outward ? "A gap of the outside" : "A hole or a gap of it");
         throw new GearGeometryException(
-            shapeCase, $"{what} of {part.Name} is too narrow for the beam to cut its sides; kerf, mm", Math.Max(kerf.X, kerf.Y), greatest,
-            $"use a beam of at most {Words.Mm(Math.Floor(greatest * 1000) / 1000)}, or make it wider");
+            shapeCase, $"{what} of {part.Name} is too narrow for the {Named(isMilled)} to cut its sides; {(isMilled ? "diameter" : "kerf")}, mm", Math.Max(kerf.X, kerf.Y), greatest,
+            $"use {(isMilled ? "an" : "a")} {Named(isMilled)} of at most {Words.Mm(Math.Floor(greatest * 1000) / 1000)}, or make it wider");
     }
+
+    private static string Named(bool isMilled) => isMilled ? "end mill" : "beam";
 
     // The greatest share of the beam's width that still goes through.
     private static double GreatestShare(Outline outline, Beam beam, bool outward)

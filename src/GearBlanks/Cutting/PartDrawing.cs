@@ -31,10 +31,9 @@ public static class PartDrawing
         Part part, LayerPlan layers, double tolerance, Pieces pieces, IEnumerable<string> words)
     {
         DrawingLayer outside = Contours(Operation.CutOutside, [part.Outside]);
-        double bottom = Extent.Of(outside).Bottom - NoteGap;
         return new Drawing(part.Name, [.. layers.Order.Select(operation => operation switch
         {
-            Operation.Note => Strokes(operation, Notes(words, bottom)),
+            Operation.Note => Strokes(operation, NotesUnder(outside, words)),
             Operation.Engrave => Strokes(operation, [.. part.Engraving.Select(Rounded)]),
             Operation.CutHoles => Contours(operation, part.Holes),
             _ => outside,
@@ -48,6 +47,18 @@ public static class PartDrawing
             [.. outlines.Where(outline => outline.AsCircle is null).Select(outline => OutlineFit.Fit(outline, tolerance, pieces))],
             [.. outlines.Select(outline => outline.AsCircle).OfType<Circle>()]);
     }
+
+    /// <summary>A routed drawing with other words beside it, where they stood.</summary>
+    /// <param name="routed">The drawing.</param>
+    /// <param name="closed">The drawing before its contours got leads.</param>
+    /// <param name="words">What the note says, a line an item.</param>
+    public static Drawing WithWords(Drawing routed, Drawing closed, IEnumerable<string> words)
+    {
+        DrawingLayer outside = closed.Layers.Single(layer => layer.Operation == Operation.CutOutside);
+        return routed with { Layers = [.. routed.Layers.Select(layer => layer.Operation == Operation.Note ? layer with { Paths = NotesUnder(outside, words) } : layer)] };
+    }
+
+    private static ImmutableArray<ArcPath> NotesUnder(DrawingLayer outside, IEnumerable<string> words) => Notes(words, Extent.Of(outside).Bottom - NoteGap);
 
     /// <summary>A line by which sizes can be checked, and words under it.</summary>
     internal static ImmutableArray<ArcPath> Notes(IEnumerable<string> words, double top)

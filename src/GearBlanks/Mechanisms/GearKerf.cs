@@ -27,7 +27,7 @@ public sealed record GearKerf(Kerf? Kerf, bool IsCompensated, bool IsShops, stri
     /// <param name="material">Name of the gear's material; null where it is not known.</param>
     /// <param name="thickness">Thickness of its sheet, mm; 0 where it is not known.</param>
     /// <param name="asked">What the user asks for; null where the machine's profile decides.</param>
-    /// <exception cref="GearGeometryException">A kerf is asked for, and the shop compensates: kerf-twice.</exception>
+    /// <exception cref="GearGeometryException">A kerf is asked for, and the shop compensates: kerf-twice; or none is, of a path of the tool's centre: kerf-contradicts-path.</exception>
     public static GearKerf Of(Machine machine, string? material, double thickness, AskedKerf? asked)
     {
         if (machine.Compensates)
@@ -39,7 +39,11 @@ public sealed record GearKerf(Kerf? Kerf, bool IsCompensated, bool IsShops, stri
 
         if (machine is { FollowsToolCentre: true, ToolDiameter: { } tool })
         {
-            return new GearKerf(asked is null ? Kerf.Of(tool) : asked.Kerf, asked is null || asked.Kerf is not null, false, null) { Tool = tool };
+            return asked is { Kerf: null }
+                ? throw new GearGeometryException(
+                    "kerf-contradicts-path", $"{machine.Title} gets the path of the tool's centre, and part contours are asked for: followed by the tool's centre they would lose half the tool all round; kerf, mm", 0, tool,
+                    "leave the kerf out or give the tool's measured diameter, or choose a machine whose profile says path = \"part-contour\"")
+                : new GearKerf(asked?.Kerf ?? Kerf.Of(tool), true, false, null) { Tool = tool };
         }
 
         SheetKerf? known = machine.Kerfs.FirstOrDefault(sheet => sheet.Material == material && thickness >= sheet.Thinnest && thickness <= sheet.Thickest);

@@ -61,6 +61,15 @@ public sealed class GearKerfTests
         Assert.Equal("kerf-twice", twice.ShapeCase);
     }
 
+    [Fact]
+    public void A_path_of_the_tool_s_centre_is_never_nominal()
+    {
+        Machine mill = Laser with { Kerfs = [], ToolDiameter = 1, FollowsToolCentre = true };
+        Assert.Equal((Kerf.Of(1), true), (GearKerf.Of(mill, "brass", 2, null).Kerf, GearKerf.Of(mill, "brass", 2, null).IsCompensated));
+        Assert.Equal(Kerf.Of(0.98), GearKerf.Of(mill, "brass", 2, new AskedKerf(Kerf.Of(0.98))).Kerf);
+        Assert.Equal("kerf-contradicts-path", Assert.Throws<GearGeometryException>(() => GearKerf.Of(mill, "brass", 2, new AskedKerf(null))).ShapeCase);
+    }
+
     // Sheets of 2 mm: 0.7 thicknesses are 1.4 mm, more than the length.
     [Theory]
     [InlineData(1.3, Level.Fails)]

@@ -31,6 +31,20 @@ internal sealed class Loop
         return (_starts[Index(stretch.From)], Enumerable.Range(stretch.From, stretch.To - stretch.From).Sum(i => _pieces[Index(i)].Length));
     }
 
+    /// <summary>Its pieces in order, each with the length at which it begins, mm.</summary>
+    public IEnumerable<(PathPiece Piece, double Start)> Pieces => _pieces.Zip(_starts);
+
+    /// <summary>The point at a length, mm, of any sign.</summary>
+    public Point PointAt(double length)
+    {
+        double at = length - (Length * Math.Floor(length / Length));
+        int i = Array.FindLastIndex(_starts, start => start <= at);
+        return _pieces[i].PointAt(Math.Clamp((at - _starts[i]) / _pieces[i].Length, 0, 1));
+    }
+
+    /// <summary>True where the contour goes round a point that is not on it.</summary>
+    public bool Surrounds(Point point) => Math.Abs(_pieces.Sum(piece => SeenFrom(point, piece))) > Math.PI;
+
     /// <summary>The way from one length to a greater one, at most once round; open, its last vertex the end.</summary>
     public ArcPath Between(double from, double to)
     {
@@ -53,8 +67,9 @@ internal sealed class Loop
             // A piece that would have no length is left out, so that neighbours stay exactly where they were.
             if ((b - a) * length > ShortestPiece)
             {
-                (PathVertex vertex, last) = Part(_pieces[i], a, b);
-                vertices.Add(vertex);
+                PathPiece part = _pieces[i].Part(a, b);
+                vertices.Add(new PathVertex(part.From, part.Bulge));
+                last = part.To;
             }
 
             if (at + length >= end - ShortestPiece)
@@ -67,9 +82,14 @@ internal sealed class Loop
         return new ArcPath(vertices.ToImmutable(), false);
     }
 
+    // The angle under which a piece is seen: an arc goes round the point on the far side where that lies between it and its chord.
+    private static double SeenFrom(Point point, PathPiece piece)
+    {
+        double chord = (piece.From - point).AngleTo(piece.To - point);
+        bool isBetween = !piece.IsLine && piece.Bulge * (piece.To - piece.From).Cross(point - piece.From) < 0 && point.DistanceTo(piece.Centre) < piece.Radius;
+        return isBetween ? chord + (Math.Sign(piece.Bulge) * 2 * Math.PI) : chord;
+    }
+
     // mm: what files could not tell from nothing.
     private const double ShortestPiece = 2e-6;
-
-    private static (PathVertex From, Point To) Part(PathPiece piece, double a, double b) =>
-        (new PathVertex(piece.PointAt(a), piece.IsLine || (a == 0 && b == 1) ? piece.Bulge : Math.Tan((b - a) * Math.Atan(piece.Bulge))), piece.PointAt(b));
 }

@@ -14,11 +14,22 @@ public sealed record RoutePlan(StartPlace Start, LeadForm? Lead, double LeadLeng
     /// <summary>Closed contours that start where they like.</summary>
     public static RoutePlan None { get; } = new(StartPlace.Anywhere, null, 0, 0, 0);
 
-    /// <summary>The plan in words, for the file.</summary>
-    public string Words => string.Join(", ", ((string?[])[
+    /// <summary>The plan in words.</summary>
+    public string Words => InWords([LeadLength], [.. Enumerable.Repeat(TabWidth, Tabs)]);
+
+    /// <summary>What became of the plan, in words, for the file.</summary>
+    /// <param name="leads">Lengths of the leads that there was room for, mm.</param>
+    /// <param name="tabs">Widths of the tabs, mm.</param>
+    internal string InWords(IReadOnlyCollection<double> leads, IReadOnlyCollection<double> tabs) => string.Join(", ", ((string?[])[
         Start switch { StartPlace.Tip => "starts on tips", StartPlace.Root => "starts in roots", _ => null },
-        Lead is { } lead ? $"{lead.ToString().ToLowerInvariant()} leads {Findings.Words.Mm(LeadLength)}" : null,
-        Tabs > 0 ? FormattableString.Invariant($"{Tabs} tabs {Findings.Words.Mm(TabWidth)}") : null]).OfType<string>());
+        Lead is { } lead && leads.Count > 0 ? $"{lead.ToString().ToLowerInvariant()} leads {Range(leads)}" : null,
+        tabs.Count > 0 ? FormattableString.Invariant($"{tabs.Count} tabs {Range(tabs)}") : null]).OfType<string>());
+
+    private static string Range(IReadOnlyCollection<double> lengths)
+    {
+        (string least, string most) = (Findings.Words.Mm(lengths.Min()), Findings.Words.Mm(lengths.Max()));
+        return least == most ? least : $"{least} to {most}";
+    }
 }
 
 /// <summary>Where the contour of teeth starts.</summary>

@@ -13,10 +13,10 @@ public static class ReachCheck
 
     /// <summary>The reach into every gear of a mechanism whose tool is known.</summary>
     /// <param name="mechanism">The mechanism.</param>
-    /// <param name="tool">Diameter of the beam or mill for a gear, mm, positive.</param>
+    /// <param name="tool">Diameter of the beam or mill for a gear, mm, positive; null for one that is left out.</param>
     /// <param name="racks">Racks that advice may fall back on.</param>
-    public static ImmutableArray<GearReach> Of(Mechanism mechanism, Func<MountedGear, double> tool, ImmutableArray<BasicRack> racks) =>
-        [.. mechanism.Gears.Select(gear => Of(gear.Blank, tool(gear), MeshesOf(gear, mechanism), mechanism.Limits, racks))];
+    public static ImmutableArray<GearReach> Of(Mechanism mechanism, Func<MountedGear, double?> tool, ImmutableArray<BasicRack> racks) =>
+        [.. mechanism.Gears.Select(gear => tool(gear) is { } diameter ? Of(gear.Blank, diameter, MeshesOf(gear, mechanism), mechanism.Limits, racks) : null).OfType<GearReach>()];
 
     /// <summary>The reach into one gear that no mate is known of.</summary>
     /// <param name="blank">The gear.</param>
