@@ -29,8 +29,8 @@ internal sealed record RolledPair(string Name, RollGear First, RollGear Second, 
     /// <summary>Two drawings.</summary>
     public static Outcome<RolledPair> OfDrawings(RollAsked asked)
     {
-        Outcome<DrawnGear> first = DrawingReader.Read(asked.First!, asked.FirstCentre, "--centre-a");
-        Outcome<DrawnGear> second = DrawingReader.Read(asked.Second!, asked.SecondCentre, "--centre-b");
+        Outcome<DrawnGear> first = DrawingReader.Read(asked.First!, new DrawingChoice(asked.FirstCentre, "--centre-a", asked.Layers));
+        Outcome<DrawnGear> second = DrawingReader.Read(asked.Second!, new DrawingChoice(asked.SecondCentre, "--centre-b", asked.Layers));
         if (first.Value is null || second.Value is null)
         {
             return first.Problems.AddRange(second.Problems);
