@@ -1,3 +1,4 @@
+using GearBlanks.Files.Folders;
 using GearBlanks.Mechanisms;
 
 namespace GearBlanks.Verbs;
@@ -5,7 +6,7 @@ namespace GearBlanks.Verbs;
 /// <summary>Options of a roll that do not go together, or are missing.</summary>
 internal static class RollContradictions
 {
-    public static IEnumerable<Problem> Of(RollAsked asked) => (asked.Job is null ? OfDrawings(asked) : OfJob(asked)).Concat(OfFiles(asked.How));
+    public static IEnumerable<Problem> Of(RollAsked asked) => (asked.Job is null ? OfDrawings(asked) : OfJob(asked)).Concat(OfFiles(asked));
 
     private static IEnumerable<Problem> OfDrawings(RollAsked asked)
     {
@@ -22,6 +23,11 @@ internal static class RollContradictions
         if (asked.AsCut)
         {
             yield return Told("--as-cut", null, "Drawings are rolled as they are", "this option together with --job");
+        }
+
+        if (asked.Tool is not null)
+        {
+            yield return Told("--tool", null, "Drawings are rolled as they are", "this option together with --job and --as-cut");
         }
 
         if (asked.Mesh is not null)
@@ -53,14 +59,28 @@ internal static class RollContradictions
         }
     }
 
-    private static IEnumerable<Problem> OfFiles(RollManner how)
+    private static IEnumerable<Problem> OfFiles(RollAsked asked)
     {
+        RollManner how = asked.How;
+        foreach ((string option, string? file) in ((string, string?)[])[("--csv", how.Csv), ("--plot", how.Plot)])
+        {
+            if (file is not null && new[] { asked.First, asked.Second, asked.Job }.FirstOrDefault(input => input is not null && SameFile.Are(input, file)) is { } input)
+            {
+                yield return Told(option, file, $"It would be written over {input}, which is read", "another name");
+            }
+        }
+
+        if (how.Csv is { } table && !table.EndsWith(".csv", StringComparison.OrdinalIgnoreCase))
+        {
+            yield return Told("--csv", table, "The table is a CSV file", "a name that ends in .csv");
+        }
+
         if (how.Plot is { } plot && !plot.EndsWith(".svg", StringComparison.OrdinalIgnoreCase))
         {
             yield return Told("--plot", plot, "The picture is an SVG file", "a name that ends in .svg");
         }
 
-        if (how.Csv is { } csv && csv == how.Plot)
+        if (how.Csv is { } csv && how.Plot is { } picture && SameFile.Are(csv, picture))
         {
             yield return Told("--csv", csv, "Table and picture have one name", "two names");
         }

@@ -92,7 +92,7 @@ public static class RollVerb
                 FirstEccentricity = new Vector(first, 0),
                 SecondEccentricity = new Vector(second, 0),
             });
-            return Write(new RollResult(report, pair.Name, [.. RollCheck.Of(report, pair.Name)], Cautions, pair.Remarks, []), how);
+            return Write(new RollResult(report, pair.Name, [.. RollCheck.Of(report, pair.Name, pair.Limits)], Cautions, pair.Remarks, []), how);
         }
         catch (GearGeometryException e)
         {

@@ -23,6 +23,9 @@ internal sealed record RolledPair(string Name, RollGear First, RollGear Second, 
     // Of the base pitch: neighbours among modules and diametral pitches differ by less, other pressure angles by more.
     private const double OnePitch = 0.02;
 
+    /// <summary>The limits of the job, or the usual ones.</summary>
+    public required RollLimits Limits { get; init; }
+
     /// <summary>True where the gear that was named first is the second one: a rack.</summary>
     public bool IsTurned { get; init; }
 
@@ -36,13 +39,22 @@ internal sealed record RolledPair(string Name, RollGear First, RollGear Second, 
             return first.Problems.AddRange(second.Problems);
         }
 
+        Outcome<Limits> limits = ProfileFinder.BesideJob("").Limits(DefaultNames.Limits, CommandLine.Place);
+        if (limits.Value is null)
+        {
+            return limits.Problems;
+        }
+
         (string one, string other) = (Path.GetFileName(asked.First!), Path.GetFileName(asked.Second!));
         (one, other) = one == other ? (one + " (A)", other + " (B)") : (one, other);
         try
         {
             var pair = new RolledPair(
                 $"{one} and {other}", Made(one, first.Value), Made(other, second.Value), asked.Distance!.Value,
-                [.. first.Value.Remarks.Select(remark => $"{one}: {remark}"), .. second.Value.Remarks.Select(remark => $"{other}: {remark}")]);
+                [.. first.Value.Remarks.Select(remark => $"{one}: {remark}"), .. second.Value.Remarks.Select(remark => $"{other}: {remark}")])
+            {
+                Limits = limits.Value.Roll,
+            };
             return asked.AnyPitch || Math.Abs(pair.First.BasePitch - pair.Second.BasePitch) <= OnePitch * pair.First.BasePitch ? pair : OtherPitch(pair);
         }
         catch (GearGeometryException e)
@@ -74,7 +86,7 @@ internal sealed record RolledPair(string Name, RollGear First, RollGear Second, 
         }
 
         Outcome<Mesh> mesh = MeshOf(mechanism.Value, asked.Mesh, file);
-        return mesh.Value is null ? mesh.Problems : Of(mesh.Value, asked, mechanism.Value.Machine);
+        return mesh.Value is null ? mesh.Problems : Of(mesh.Value, asked, mechanism.Value);
     }
 
     private static Outcome<Mesh> MeshOf(Mechanism mechanism, string? name, string file)
@@ -91,8 +103,9 @@ internal sealed record RolledPair(string Name, RollGear First, RollGear Second, 
         };
     }
 
-    private static Outcome<RolledPair> Of(Mesh mesh, RollAsked asked, Machine machine)
+    private static Outcome<RolledPair> Of(Mesh mesh, RollAsked asked, Mechanism mechanism)
     {
+        Machine machine = mechanism.Machine;
         bool isTurned = mesh.First.Toothing is RackBar;
         (MountedGear first, MountedGear second) = isTurned ? (mesh.Second, mesh.First) : (mesh.First, mesh.Second);
         string[] remarks = isTurned ? [$"{first.Name} drives: a rack is rolled as the driven one."] : [];
@@ -109,6 +122,7 @@ internal sealed record RolledPair(string Name, RollGear First, RollGear Second, 
                 $"mesh {mesh.Name}", Made(first, asked, machine), Made(second, asked, machine), asked.Distance ?? mesh.Pair.CentreDistance, [.. remarks, .. cut])
             {
                 IsTurned = isTurned,
+                Limits = mechanism.Limits.Roll,
             };
         }
         catch (GearGeometryException e)

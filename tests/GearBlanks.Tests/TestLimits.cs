@@ -27,6 +27,7 @@ internal static class TestLimits
         FaceOverlap = AtLeast(0.25, 0.75),
         HandError = AtMost(50, 500),
         LostMotion = AtMost(3, 10),
+        Roll = new RollLimits { Interference = AtMost(0.0005, 0.005), Pitch = AtMost(0.002, null) },
         Stack = new StackLimits
         {
             StackClearance = AtLeast(0, 0.2),

@@ -14,7 +14,7 @@ internal static class RollText
     public static void Write(Terminal console, RollResult result)
     {
         RollReport report = result.Report;
-        FindingText.WriteSummary(console, $"roll of {report.Request.First.Name} and {report.Request.Second.Name}, {result.Name}", result.Findings);
+        FindingText.WriteSummary(console, $"roll of {result.Name}", result.Findings);
         console.Say(Flanks(report));
         console.Say(Play(report));
         foreach (string line in result.Remarks.Concat(result.Cautions))

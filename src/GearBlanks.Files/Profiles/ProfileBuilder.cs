@@ -81,6 +81,11 @@ internal static class ProfileBuilder
             HandError = Limit(file, "hand-error"),
             LostMotion = OptionalLimit(file, "lost-motion"),
             ToothThicknessDisagreement = OptionalLimit(file, "tooth-thickness-disagreement"),
+            Roll = new RollLimits
+            {
+                Interference = file.Has("roll-interference") ? Limit(file, "roll-interference") : new RollLimits().Interference,
+                Pitch = OptionalLimit(file, "roll-pitch"),
+            },
             Stack = StackLimitKeys.Build(file),
             Conditions = ConditionLimitsBuilder.Of(file),
         };

@@ -105,6 +105,8 @@ internal static class ProfileKeys
         In(Limit("screw-room", "Room between the screws of gears on one spindle, in mm.")),
         In(Limit("distance-disagreement", "Difference between a measured centre distance and the axes' positions, in mm.")),
         Or(Limit("tooth-thickness-disagreement", "Difference between a measured tooth thickness and the drawn one, in mm; no bounds where left out.")),
+        Or(Limit("roll-interference", "How deep one gear may lie in the other where outlines are rolled, in modules; none is allowed where left out.")),
+        Or(Limit("roll-pitch", "Difference of the base pitches of two gears that are rolled, as a share of them; no bounds where left out.")),
         In(Limit("distance-spread", "Spread of the distances at which meshes between the same two axes have their wanted backlash, in modules.")),
         In(Limit("face-overlap", "Overlap of two gears' faces along the axis, as a share of the thinner one.")),
         In(Limit("hand-error", "Error of a hand's period, in parts per million.")),

@@ -24,7 +24,7 @@ public static class RollCsv
             Add(text, isRack ? null : right * ArcsecondsInARadian);
             Add(text, left * report.ReferenceRadius * MicrometresInAMillimetre);
             Add(text, right * report.ReferenceRadius * MicrometresInAMillimetre);
-            Add(text, (point.Leading - point.Trailing) * report.WorkingRadius);
+            Add(text, point.Play * report.WorkingRadius);
             Add(text, point.Distance);
             text.Add("\n"u8);
         }

@@ -63,7 +63,7 @@ public static class RollPlot
         (double[] left, double[] right) = report.IsLeadingLeft ? (ahead, behind) : (behind, ahead);
         string unit = isRack ? "micrometres of way" : $"arcseconds of {report.Request.Second.Name}";
         yield return ($"transmission error, {unit}", [("left flanks", Blue, Centred(left)), ("right flanks", Orange, Centred(right))]);
-        yield return ("circumferential backlash, mm", [("", Blue, [.. report.Track.Select(point => (point.Leading - point.Trailing) * report.WorkingRadius)])]);
+        yield return ("circumferential backlash, mm", [("", Blue, [.. report.Track.Select(point => point.Play * report.WorkingRadius)])]);
         if (report.DoubleFlank is not null)
         {
             yield return ("distance without play, mm", [("", Blue, [.. report.Track.Select(point => point.Distance ?? double.NaN)])]);

@@ -10,6 +10,9 @@ internal static class WorstContact
 {
     private const double Letter = 2.4;
 
+    // Light enough that both show where they overlap.
+    private const double Shade = 0.3;
+
     private static readonly Ink Text = new(Look.Dark, 0.24);
     private static readonly Ink First = new("#1f5f8b", 0.25);
     private static readonly Ink Second = new("#c0561f", 0.25);
@@ -19,11 +22,15 @@ internal static class WorstContact
     {
         ContactView view = report.Worst;
         double scale = side / (2 * view.Size);
-        var box = new Box(corner.X, corner.Y, corner.X + side, corner.Y + side);
+        var box = new ViewBox(corner.X, corner.Y, corner.X + side, corner.Y + side);
         Point At(Point point) => new(corner.X + (side / 2) + ((point.X - view.Place.X) * scale), corner.Y + (side / 2) + ((point.Y - view.Place.Y) * scale));
-        yield return new Shape([.. Inside([.. view.First.Select(At)], box).Select(ArcPath.Strokes)], First);
-        yield return new Shape([.. Inside([.. view.Second.Select(At)], box).Select(ArcPath.Strokes)], Second);
-        yield return new Shape([new ArcPath([new(new Point(box.Left, box.Bottom), 0), new(new Point(box.Right, box.Bottom), 0), new(new Point(box.Right, box.Top), 0), new(new Point(box.Left, box.Top), 0)], true)], new Ink(Look.Dark, 0.15));
+        foreach ((IEnumerable<Point> contour, RollKind kind, Ink ink) in ((IEnumerable<Point>, RollKind, Ink)[])[(view.First.Select(At), report.Request.First.Kind, First), (view.Second.Select(At), report.Request.Second.Kind, Second)])
+        {
+            yield return Material(contour, kind, box, ink);
+            yield return new Shape([.. box.Inside([.. contour]).Select(ArcPath.Strokes)], ink);
+        }
+
+        yield return new Shape([box.Frame], new Ink(Look.Dark, 0.15));
         yield return Cross(new Point(corner.X + (side / 2), corner.Y + (side / 2)));
         double bar = Bar(view.Size);
         var start = new Point(box.Right + 8, box.Bottom + 4);
@@ -42,13 +49,21 @@ internal static class WorstContact
     private static IEnumerable<(string Words, Ink Ink)> Captions(RollReport report, double bar, double scale)
     {
         yield return (string.Create(CultureInfo.InvariantCulture, $"{(report.Interference is null ? "contact farthest from the mean" : "deepest interference")}, {scale:0.#} times its size; bar {bar:0.####} mm"), Text);
-        yield return (report.Request.First.Name, new Ink(First.Stroke, Text.Width));
-        yield return (report.Request.Second.Name, new Ink(Second.Stroke, Text.Width));
+        yield return ($"material of {report.Request.First.Name}", new Ink(First.Stroke, Text.Width));
+        yield return ($"material of {report.Request.Second.Name}", new Ink(Second.Stroke, Text.Width));
         yield return (string.Create(CultureInfo.InvariantCulture, $"{report.Request.First.Name} turned by {report.Worst.Turn * 180 / Math.PI:0.###} degrees"), Text);
         if (report.Interference is { } found)
         {
-            yield return (string.Create(CultureInfo.InvariantCulture, $"{found.Depth:0.####} mm deep, radius {found.FirstRadius:0.###} mm"), Text);
+            yield return (string.Create(CultureInfo.InvariantCulture, $"{found.Depth:0.####} mm deep, at radius {found.FirstRadius:0.###} mm of {report.Request.First.Name}"), Text);
         }
+    }
+
+    // A ring's lies outside its contour.
+    private static Shape Material(IEnumerable<Point> contour, RollKind kind, ViewBox box, Ink ink)
+    {
+        List<Point> covered = box.Covered(contour);
+        ArcPath[] within = covered.Count > 2 ? [new ArcPath([.. covered.Select(point => new PathVertex(point, 0))], true)] : [];
+        return new Shape(kind == RollKind.Ring ? [box.Frame, .. within] : [.. within], new Ink(null, 0, ink.Stroke, Shade));
     }
 
     private static Shape Cross(Point middle) => new(
@@ -60,65 +75,5 @@ internal static class WorstContact
     {
         double power = Math.Pow(10, Math.Floor(Math.Log10(0.7 * size)));
         return power * ((0.7 * size / power) switch { >= 5 => 5, >= 2 => 2, _ => 1.0 });
-    }
-
-    // The parts of a chain of lines within the box, cut at its edges.
-    private static IEnumerable<List<Point>> Inside(Point[] chain, Box box)
-    {
-        List<Point> run = [];
-        for (int i = 1; i < chain.Length; i++)
-        {
-            if (box.Clip(chain[i - 1], chain[i]) is not var (from, to))
-            {
-                continue;
-            }
-
-            if (run.Count > 0 && run[^1].DistanceTo(from) > 1e-9)
-            {
-                yield return run;
-                run = [];
-            }
-
-            run = run.Count == 0 ? [from] : run;
-            if (to.DistanceTo(run[^1]) > 1e-4)
-            {
-                run.Add(to);
-            }
-        }
-
-        if (run.Count > 1)
-        {
-            yield return run;
-        }
-    }
-
-    private readonly record struct Box(double Left, double Bottom, double Right, double Top)
-    {
-        public (Point From, Point To)? Clip(Point from, Point to)
-        {
-            (double low, double high) = (0, 1);
-            Vector along = to - from;
-            Narrow(-along.X, from.X - Left, ref low, ref high);
-            Narrow(along.X, Right - from.X, ref low, ref high);
-            Narrow(-along.Y, from.Y - Bottom, ref low, ref high);
-            Narrow(along.Y, Top - from.Y, ref low, ref high);
-            return low < high ? (from + (along * low), from + (along * high)) : null;
-        }
-
-        private static void Narrow(double outward, double room, ref double low, ref double high)
-        {
-            if (outward > 0)
-            {
-                high = Math.Min(high, room / outward);
-            }
-            else if (outward < 0)
-            {
-                low = Math.Max(low, room / outward);
-            }
-            else if (room < 0)
-            {
-                high = low;
-            }
-        }
     }
 }

@@ -6,6 +6,9 @@ internal static class LeastValue
     // Of the range: the function is least there, so that where it is smooth the square of it is all that is lost.
     private const double Accuracy = 1e-6;
 
+    // The first samples are so many steps apart.
+    private const int Coarse = 4;
+
     // A guard against a hang only: the golden section alone takes thirty steps.
     private const int MostSteps = 100;
 
@@ -18,19 +21,88 @@ internal static class LeastValue
     /// <param name="samples">Steps that are fine enough to tell its dips apart.</param>
     public static (double At, double Value) Of(Func<double, double> function, double from, double to, int samples)
     {
-        (from, to) = (Math.Min(from, to), Math.Max(from, to));
-        double step = (to - from) / samples;
-        Span<double> values = stackalloc double[samples + 1];
-        int best = 0;
+        var grid = new Grid(function, from, to, stackalloc double[samples + 1]);
         for (int i = 0; i <= samples; i++)
         {
-            values[i] = function(from + (i * step));
-            best = values[i] < values[best] ? i : best;
+            grid.At(i);
         }
 
-        (int left, int right) = (Math.Max(0, best - 1), Math.Min(samples, best + 1));
-        return Dip(
-            function, (from + (left * step), values[left]), (from + (best * step), values[best]), (from + (right * step), values[right]), Accuracy * (to - from));
+        return grid.Dip();
+    }
+
+    /// <summary>The same for a function that changes no faster than a known rate: where that cannot bring it down to the least so far, samples are left out.</summary>
+    /// <param name="function">The function.</param>
+    /// <param name="rate">A bound on how fast it changes, nowhere greater between two arguments than at one of them.</param>
+    /// <param name="from">The argument at one end.</param>
+    /// <param name="to">The argument at the other.</param>
+    /// <param name="samples">Steps that are fine enough to tell its dips apart; a multiple of four.</param>
+    public static (double At, double Value) Of(Func<double, double> function, Func<double, double> rate, double from, double to, int samples)
+    {
+        var grid = new Grid(function, from, to, stackalloc double[samples + 1]);
+        for (int i = 0; i <= samples; i += Coarse)
+        {
+            grid.At(i);
+        }
+
+        for (int width = Coarse; width > 1; width /= 2)
+        {
+            for (int i = 0; i < samples; i += width)
+            {
+                if (grid.Bound(i, i + width, rate) < grid.Least)
+                {
+                    grid.At(i + (width / 2));
+                }
+            }
+        }
+
+        return grid.Dip();
+    }
+
+    // Equal samples, each worked out when it is asked for.
+    private ref struct Grid
+    {
+        private readonly Func<double, double> _function;
+        private readonly Span<double> _values;
+        private readonly double _from;
+        private readonly double _step;
+        private int _best;
+
+        public Grid(Func<double, double> function, double from, double to, Span<double> values)
+        {
+            _function = function;
+            _values = values;
+            _from = Math.Min(from, to);
+            _step = Math.Abs(to - from) / (values.Length - 1);
+            values.Fill(double.NaN);
+        }
+
+        public readonly double Least => _values[_best];
+
+        public double At(int index)
+        {
+            if (double.IsNaN(_values[index]))
+            {
+                _values[index] = _function(ArgumentAt(index));
+                _best = _values[index] < _values[_best] || double.IsNaN(_values[_best]) ? index : _best;
+            }
+
+            return _values[index];
+        }
+
+        // The least it can be between two samples; where one was left out, what led to that holds here too.
+        public readonly double Bound(int one, int other, Func<double, double> rate) => double.IsNaN(_values[one] + _values[other])
+            ? double.PositiveInfinity
+            : ((_values[one] + _values[other]) - (Math.Max(rate(ArgumentAt(one)), rate(ArgumentAt(other))) * (other - one) * _step)) / 2;
+
+        public (double At, double Value) Dip()
+        {
+            int best = _best;
+            (int left, int right) = (Math.Max(0, best - 1), Math.Min(_values.Length - 1, best + 1));
+            return LeastValue.Dip(
+                _function, (ArgumentAt(left), At(left)), (ArgumentAt(best), At(best)), (ArgumentAt(right), At(right)), Accuracy * _step * (_values.Length - 1));
+        }
+
+        private readonly double ArgumentAt(int index) => _from + (index * _step);
     }
 
     // The vertex of the parabola through the three best points where it leads on, else the golden section of the wider side.

@@ -157,7 +157,9 @@ public static class Explanations
             ["Close the distance (in a ring: open it).", "Use longer tips or more teeth."]),
         new("roll-interference", "Rolled as they are, one gear's material is in the other's way.", "how deep a tip would dig in along the normal if the flanks alone carried", Plain,
             ["Round or shorten the tips.", "Cut the roots deeper, or with a smaller tool.", "Open the distance (in a ring: close it)."]),
-        new("roll-backlash", "The least play between the two outlines over the whole roll: below 0 the pair does not turn.", "difference of the two turns at which a gear is stopped, times its working radius", Plain,
+        new("roll-pitch", "The two outlines have different base pitches: other modules or pressure angles, or one was scaled.", "base pitch pi m cos alpha, of outlines alone from how far their flanks turn between two radii", "ISO 21771:2007, clause 5.1, from memory",
+            ["Draw both with one module and pressure angle.", "See that both drawings say their true units."]),
+        new("roll-backlash", "The least play between the two outlines over the whole roll: below 0 the pair does not turn.", "difference of the two turns at which flanks stop a gear, times its working radius", Plain,
             ["Set the distance at which the pair just turns, or more (in a ring: less).", "Thin the teeth."]),
     ];
 }

@@ -69,6 +69,9 @@ public sealed record Limits
     /// <summary>Lost motion of a hand, in degrees; a profile that does not say sets no bounds.</summary>
     public Limit LostMotion { get; init; } = None;
 
+    /// <summary>Limits of a roll.</summary>
+    public RollLimits Roll { get; init; } = new();
+
     /// <summary>Limits of the stack.</summary>
     public StackLimits Stack { get; init; } = StackLimits.None;
 }

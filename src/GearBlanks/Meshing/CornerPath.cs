@@ -18,6 +18,12 @@ internal abstract class CornerPath
     /// <summary>Where the corner is.</summary>
     public abstract Corner At(double parameter);
 
+    /// <summary>
+    /// How fast the corner moves against what it passes, mm for each unit of the parameter: its distance from the pitch point, about which the two turn, times their
+    /// turn against one another.
+    /// </summary>
+    public abstract double RateAt(double parameter);
+
     /// <summary>The parameter at which the corner passes a radius of the gear (a height of the rack), mm, and deeper before; NaN where it does not.</summary>
     public abstract double Reach(double limit);
 }

@@ -23,5 +23,12 @@ internal sealed class OverRackCornerPath(ExternalGear gear, double distance, dou
     }
 
     /// <inheritdoc/>
+    public override double RateAt(double parameter)
+    {
+        (double sine, double cosine) = Math.SinCos(parameter);
+        return double.Hypot((_tip * cosine) - gear.ReferenceRadius, _tip * sine);
+    }
+
+    /// <inheritdoc/>
     public override double Reach(double limit) => Math.Acos((distance - limit) / _tip);
 }

@@ -17,5 +17,8 @@ internal sealed class RackCornerPath(ExternalGear gear, RackBar rack, double dis
     public override Corner At(double parameter) => new(_tip, parameter, (parameter - _atPitchPoint) / _radius);
 
     /// <inheritdoc/>
+    public override double RateAt(double parameter) => double.Hypot(_tip - _radius, parameter) / _radius;
+
+    /// <inheritdoc/>
     public override double Reach(double limit) => Math.Sqrt((limit * limit) - (_tip * _tip));
 }

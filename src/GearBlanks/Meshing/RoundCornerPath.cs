@@ -10,6 +10,8 @@ internal sealed class RoundCornerPath : CornerPath
     private readonly double _tip;
     private readonly double _atPitchPoint;
     private readonly double _ratio;
+    private readonly double _relative;
+    private readonly double _pitchPoint;
 
     private RoundCornerPath(Gear gear, Gear mate, Teeth.TipCorner? corner, double centre, int towards, double atPitchPoint)
     {
@@ -18,6 +20,8 @@ internal sealed class RoundCornerPath : CornerPath
         _towards = towards * _tip;
         _atPitchPoint = atPitchPoint;
         _ratio = (double)mate.Teeth / gear.Teeth;
+        _relative = towards - _ratio;
+        _pitchPoint = centre * towards / _relative;
     }
 
     /// <summary>An external mate's corner past an external gear; the sharp one, whatever has been taken off, where none is given.</summary>
@@ -37,6 +41,13 @@ internal sealed class RoundCornerPath : CornerPath
     {
         (double sine, double cosine) = Math.SinCos(parameter);
         return new Corner(_centre + (_towards * cosine), _tip * sine, (parameter - _atPitchPoint) * _ratio);
+    }
+
+    /// <inheritdoc/>
+    public override double RateAt(double parameter)
+    {
+        Corner corner = At(parameter);
+        return double.Hypot(corner.X - _pitchPoint, corner.Y) * Math.Abs(_relative);
     }
 
     /// <inheritdoc/>

@@ -38,5 +38,5 @@ internal static class TipCorner
     }
 
     private static double Least(CornerPath path, ToothSide side, double from, double to, int samples) =>
-        LeastValue.Of(at => side.Room(path.At(at)), from, to, samples).Value;
+        LeastValue.Of(at => side.Room(path.At(at)), path.RateAt, from, to, samples).Value;
 }

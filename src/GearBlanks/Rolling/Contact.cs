@@ -17,7 +17,4 @@ internal readonly record struct Contact(double Limit, double FlankLimit, int Fir
 
     /// <summary>Number of the first one's tooth, from 0.</summary>
     public int Tooth => FirstSide / 2;
-
-    /// <summary>How far the second one has to turn from where flanks alone would stop it, rad, of a rack mm; 0 where no fillet is in the way.</summary>
-    public double FilletTurn => double.IsFinite(Limit) && double.IsFinite(FlankLimit) ? Math.Abs(FlankLimit - Limit) : 0;
 }

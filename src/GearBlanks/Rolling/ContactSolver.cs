@@ -107,6 +107,12 @@ internal sealed class ContactSolver
         return contact;
     }
 
+    /// <summary>Where a contact is.</summary>
+    /// <param name="contact">The contact.</param>
+    /// <param name="turn">Turn of the first one, rad.</param>
+    public Point PlaceOf(in Contact contact, double turn) => RollPlacing.FirstAt(turn, FirstCentre)
+        .Apply(Point.Polar(contact.FirstRadius, _first.Sides[contact.FirstSide].AngleAt(contact.FirstRadius)));
+
     private static Vector Turned(Vector vector, double angle) => vector == default ? vector : Motion.Turn(angle).Apply(vector);
 
     private Contact Solve(double turn, Point centre, bool isLeading, double expected)

@@ -13,6 +13,11 @@ public sealed record ContactView(double Turn, Point Place, double Size, Immutabl
 {
     private const int Steps = 12;
 
+    // Of a curve that is seen magnified: its chords stray too little to be seen.
+    private const int FineSteps = 200;
+
+    private const double BackDepths = 10;
+
     // In tooth depths: enough to know the place by; nearer where something small is to be seen, so many times its depth.
     private const double Seen = 0.6;
     private const double Nearest = 0.12;
@@ -23,24 +28,24 @@ public sealed record ContactView(double Turn, Point Place, double Size, Immutabl
     {
         double at = worst?.Turn ?? turn;
         double even = solver.Placing.TurnFor(at);
-        Contact lead = solver.At(at, request.Distance, true, even);
-        Contact trail = solver.At(at, request.Distance, false, even);
-        Contact seen = worst is not null && trail.FilletTurn > lead.FilletTurn ? trail : lead;
-        double second = double.IsFinite(seen.FlankLimit) ? seen.FlankLimit : double.IsFinite(seen.Limit) ? seen.Limit : even;
+        Contact stop = solver.At(at, request.Distance, true, even);
+        Point place = worst?.Place ?? solver.PlaceOf(stop, at);
         double depth = Math.Abs(request.First.TipRadius - request.First.RootRadius);
+        double size = worst is null ? Seen * depth : Math.Clamp(TimesDepth * worst.Depth, Nearest * depth, Seen * depth);
         Motion first = RollPlacing.FirstAt(at, request.FirstEccentricity);
+        Motion second = solver.Placing.SecondAt(worst?.SecondTurn ?? (double.IsFinite(stop.Limit) ? stop.Limit : even), request.Distance, request.SecondEccentricity);
         return new ContactView(
-            at, first.Apply(Point.Polar(seen.FirstRadius, request.First.Sides[seen.FirstSide].AngleAt(seen.FirstRadius))), worst is null ? Seen * depth : Math.Clamp(TimesDepth * worst.Depth, Nearest * depth, Seen * depth),
-            [.. Contour(request.First).Select(first.Apply)],
-            [.. Contour(request.Second).Select(solver.Placing.SecondAt(second, request.Distance, request.SecondEccentricity).Apply)]);
+            at, place, size,
+            [.. Contour(request.First, first.Back().Apply(place), size).Select(first.Apply)],
+            [.. Contour(request.Second, second.Back().Apply(place), size).Select(second.Apply)]);
     }
 
-    private static IEnumerable<Point> Contour(RollGear gear)
+    private static IEnumerable<Point> Contour(RollGear gear, Point place, double size)
     {
         Point? before = null;
         for (int i = 0; i < gear.Sides.Length; i++)
         {
-            Point[] side = [.. gear.Sides[i].Curves.SelectMany(curve => Enumerable.Range(0, Steps + 1).Select(step => curve.PointAt(curve.Start + ((curve.End - curve.Start) * step / Steps))))];
+            Point[] side = [.. gear.Sides[i].Curves.SelectMany(curve => Drawn(curve, place, size))];
             if (i % 2 == 1)
             {
                 Array.Reverse(side);
@@ -59,6 +64,20 @@ public sealed record ContactView(double Turn, Point Place, double Size, Immutabl
 
             before = side[^1];
         }
+
+        // A rack's back, far off.
+        if (gear.Kind == RollKind.Rack && before is { } end)
+        {
+            yield return end + new Vector(0, BackDepths * (gear.RootRadius - gear.TipRadius));
+            yield return gear.Sides[0].Curves[0].StartPoint + new Vector(0, BackDepths * (gear.RootRadius - gear.TipRadius));
+        }
+    }
+
+    private static IEnumerable<Point> Drawn(Curve curve, Point place, double size)
+    {
+        bool isNear = (curve.PointAt((curve.Start + curve.End) / 2) - place).Length < curve.Length + (2 * size);
+        int steps = isNear ? FineSteps : Steps;
+        return Enumerable.Range(0, steps + 1).Select(step => curve.PointAt(curve.Start + ((curve.End - curve.Start) * step / steps)));
     }
 
     private static IEnumerable<Point> Between(Point from, Point to, RollKind kind)

@@ -8,6 +8,15 @@ internal static class FlankEnd
     // rad: a straight flank turns by no more than its pieces' ripple.
     private const double Straight = 0.01;
 
+    // Of the flank's height: away from both ends.
+    private const double InnerShare = 0.2;
+    private const double OuterShare = 0.85;
+
+    private const int Halvings = 60;
+
+    // Where the inner end comes down to the base circle, its angle tells nothing.
+    private const double BaseShare = 0.9999;
+
     // Along each curve: enough to find the turn of a single arc.
     private const int Samples = 6;
 
@@ -27,12 +36,31 @@ internal static class FlankEnd
         for (int i = 0; i < sides.Length; i++)
         {
             radii[i] = kind == RollKind.Ring ? BentEnd(sides[i], Math.Abs(sides[i].Tip - sides[i].Root)) : Deepest(sides[i], i % 2 == 0 ? 1 : -1, kind == RollKind.Rack);
-            double middle = radii[i] + ((sides[i].Tip - radii[i]) / 2);
-            bases[i] = kind == RollKind.Rack ? double.NaN : middle * sides[i].SlopeAt(middle).X;
+            bases[i] = kind == RollKind.Rack ? double.NaN : Base(sides[i], radii[i]);
         }
 
         return new Measure(Middle(radii), Middle(bases));
     }
+
+    // The circle whose involute turns by as much as the side does between two radii: what a written flank ripples matters less than in its direction.
+    private static double Base(RollSide side, double form)
+    {
+        (double inner, double outer) = (form + (InnerShare * (side.Tip - form)), form + (OuterShare * (side.Tip - form)));
+        double turned = Math.Abs(side.AngleAt(outer) - side.AngleAt(inner));
+        double middle = (inner + outer) / 2;
+        (double low, double high) = (0, Math.Min(inner, outer));
+        for (int i = 0; i < Halvings; i++)
+        {
+            double tried = (low + high) / 2;
+            double turns = Math.Abs(Turned(tried, outer) - Turned(tried, inner));
+            (low, high) = turns < turned ? (low, tried) : (tried, high);
+        }
+
+        return (low + high) / 2 is var found && found < BaseShare * Math.Min(inner, outer) ? found : middle * side.SlopeAt(middle).X;
+    }
+
+    private static double Turned(double baseRadius, double radius) =>
+        Curves.Involute.RollAt(baseRadius, radius) is var roll ? roll - Math.Atan(roll) : double.NaN;
 
     private static double Deepest(RollSide side, int sense, bool isRack)
     {

@@ -1,4 +1,3 @@
-using System.Globalization;
 using GearBlanks.Findings;
 
 namespace GearBlanks.Rolling;
@@ -12,8 +11,13 @@ public static class RollCheck
     /// <summary>The findings, worst first.</summary>
     /// <param name="report">The roll.</param>
     /// <param name="place">What was rolled, in words.</param>
-    public static IReadOnlyList<Finding> Of(RollReport report, string place) => [.. new[] { Lost(report, place), InTheWay(report, place), Play(report, place) }
-        .OrderByDescending(finding => finding.Level)];
+    /// <param name="limits">The limits.</param>
+    public static IReadOnlyList<Finding> Of(RollReport report, string place, RollLimits limits)
+    {
+        Limit depth = limits.Interference.Times(report.Request.Second.Pitch * report.WorkingRadius / Math.PI);
+        return [.. new[] { Lost(report, place), InTheWay(report, place, depth), Play(report, place, depth), Pitch(report, place, limits.Pitch) }
+            .OrderByDescending(finding => finding.Level)];
+    }
 
     private static Finding Lost(RollReport report, string place) => report.LostAt is { } turn
         ? new Finding("roll-contact", place, Level.Fails, Degrees(turn), null, "degrees", Source,
@@ -21,34 +25,51 @@ public static class RollCheck
             Closer(report))
         : new Finding("roll-contact", place, Level.Ok, 0, null, "degrees", Source, "There is always a tooth that drives.", null);
 
-    private static Finding InTheWay(RollReport report, string place) => report.Interference is { } found
-        ? new Finding("roll-interference", place, Level.Fails, found.Depth, 0, "mm", Source, string.Create(
-            CultureInfo.InvariantCulture,
-            $"{What(report, found)} by {Words.Mm(found.Depth)}, at tooth {found.Tooth} of {report.Request.First.Name}, radius {Words.Mm(found.FirstRadius)} on it and {(report.Request.Second.Kind == RollKind.Rack ? "height" : "radius")} {Words.Mm(found.SecondRadius)} on {report.Request.Second.Name}, turned by {Words.Figure(Degrees(found.Turn), "degrees")}."),
-            Remedy(report, found))
-        : new Finding("roll-interference", place, Level.Ok, 0, 0, "mm", Source, "Nothing is in the way of the flanks.", null);
+    private static Finding InTheWay(RollReport report, string place, Limit limit)
+    {
+        (Level level, double? bound) = limit.Judge(report.Interference?.Depth ?? 0);
+        return report.Interference is { } found
+            ? new Finding("roll-interference", place, level, found.Depth, bound, "mm", limit.Source,
+                $"{What(report, found)} by {Words.Mm(found.Depth)}, at tooth {found.Tooth} of {report.Request.First.Name}, radius {Words.Mm(found.FirstRadius)} on it and {(report.Request.Second.Kind == RollKind.Rack ? "height" : "radius")} {Words.Mm(found.SecondRadius)} on {report.Request.Second.Name}, turned by {Words.Figure(Degrees(found.Turn), "degrees")}.",
+                level == Level.Ok ? null : Remedy(report, found))
+            : new Finding("roll-interference", place, level, 0, bound, "mm", limit.Source, "Nothing is in the way of the flanks.", null);
+    }
 
-    private static Finding Play(RollReport report, string place)
+    private static Finding Play(RollReport report, string place, Limit limit)
     {
         double least = report.Backlash.Least * report.WorkingRadius;
-        return report.LostAt is not null || least >= 0
-            ? new Finding("roll-backlash", place, Level.Ok, double.IsFinite(least) ? least : 0, 0, "mm", Source, double.IsFinite(least)
-                ? $"The least circumferential backlash of the roll is {Words.Mm(least)}."
-                : "Where nothing touches there is no backlash to tell.", null)
-            : new Finding("roll-backlash", place, Level.Fails, least, 0, "mm", Source,
-                $"The teeth are wider than their gaps: the least circumferential backlash of the roll is {Words.Mm(least)}.", Apart(report, -least));
+        bool isKnown = report.LostAt is null && double.IsFinite(least);
+        Level level = isKnown ? limit.Judge(Math.Max(0, -least)).Level : Level.Ok;
+        return new Finding("roll-backlash", place, level, double.IsFinite(least) ? least : 0, 0, "mm", limit.Source,
+            !double.IsFinite(least) ? "Where nothing touches there is no backlash to tell."
+                : level == Level.Ok ? $"The least circumferential backlash of the roll is {Words.Mm(least)}."
+                : report.Interference is { Kind: not RollObstacle.Flanks } ? $"What is in the way leaves no play: the least circumferential backlash of the roll is {Words.Mm(least)}."
+                : $"The teeth are wider than their gaps: the least circumferential backlash of the roll is {Words.Mm(least)}.",
+            level == Level.Ok ? null
+                : report.Interference is { Kind: not RollObstacle.Flanks } ? "Mend what is in the way first: then the flanks tell their play."
+                : Apart(report, -least));
+    }
+
+    // Pairs of one design have one base pitch; drawings may not.
+    private static Finding Pitch(RollReport report, string place, Limit limit)
+    {
+        (RollGear first, RollGear second) = (report.Request.First, report.Request.Second);
+        double difference = Math.Abs(first.BasePitch - second.BasePitch) / second.BasePitch;
+        return Check.Of(
+            "roll-pitch", place, double.IsFinite(difference) ? difference : 0, limit, "", $"Difference of the base pitches, {Words.Mm(first.BasePitch)} and {Words.Mm(second.BasePitch)}, as a share",
+            _ => "Roll gears of one module and pressure angle: at every change of teeth one of them jumps by this difference.");
     }
 
     private static string What(RollReport report, RollInterference found) => found.Kind switch
     {
         RollObstacle.Fillet => "A tip digs into the other gear's fillet",
-        RollObstacle.Root => "A tip reaches below the other gear's root circle",
+        RollObstacle.Root => "A tip reaches below the other gear's root",
         _ => "A tooth is wider than its gap",
     };
 
     private static string Remedy(RollReport report, RollInterference found) => found.Kind switch
     {
-        RollObstacle.Fillet => $"Round or shorten the tips so that they clear by {Words.Mm(Words.RoundedUp(found.Depth))}, or cut the roots deeper with a smaller tool.",
+        RollObstacle.Fillet => $"Round or shorten the tips so that they clear by {Words.Mm(Words.RoundedUp(found.Depth))}, or cut the roots deeper or with a smaller tool.",
         RollObstacle.Root => $"{Opening(report)} the distance by {Words.Mm(Words.RoundedUp(found.Depth))}, or shorten the tips by as much.",
         _ => Apart(report, -report.Backlash.Least * report.WorkingRadius),
     };

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using GearBlanks.Curves;
 
 namespace GearBlanks.Rolling;
 
@@ -7,7 +8,7 @@ namespace GearBlanks.Rolling;
 /// <param name="Positions">Positions solved.</param>
 /// <param name="Leading">Transmission error while the first one's counter-clockwise sides drive; in a ring its clockwise ones.</param>
 /// <param name="Trailing">The same of the other sides.</param>
-/// <param name="Backlash">Angular backlash: least, mean, greatest.</param>
+/// <param name="Backlash">Angular backlash that the flanks leave: least, mean, greatest.</param>
 /// <param name="WorkingRadius">Radius of the second one's working circle, mm; 1 for a rack, so that a turn times it is a length in either case.</param>
 /// <param name="LostAt">Turn of the first one, rad, at which nothing touches any more; null where something always does.</param>
 /// <param name="Interference">The deepest; null where there is none.</param>
@@ -41,8 +42,9 @@ public readonly record struct RollRange(double Least, double Mean, double Greate
 /// <param name="Turn">Turn of the first gear, rad.</param>
 /// <param name="Leading">How far the second one leads, rad (of a rack mm), stopped counter-clockwise: against an even ratio.</param>
 /// <param name="Trailing">The same stopped clockwise.</param>
+/// <param name="Play">The play that flanks leave, rad (of a rack mm).</param>
 /// <param name="Distance">Distance without play, mm; null where it was not asked for.</param>
-public readonly record struct RollPoint(double Turn, double Leading, double Trailing, double? Distance);
+public readonly record struct RollPoint(double Turn, double Leading, double Trailing, double Play, double? Distance);
 
 /// <summary>Material in the way.</summary>
 /// <param name="Kind">Whether a tip digs into a fillet, a tip into a root circle, or the teeth do not fit their gaps.</param>
@@ -53,7 +55,14 @@ public readonly record struct RollPoint(double Turn, double Leading, double Trai
 /// <param name="Tooth">Number of the first gear's tooth, counted from 1 counter-clockwise.</param>
 /// <param name="FirstRadius">Radius on the first gear, mm.</param>
 /// <param name="SecondRadius">Radius on the second gear, mm; of a rack the height.</param>
-public sealed record RollInterference(RollObstacle Kind, double Depth, double Turn, int Tooth, double FirstRadius, double SecondRadius);
+public sealed record RollInterference(RollObstacle Kind, double Depth, double Turn, int Tooth, double FirstRadius, double SecondRadius)
+{
+    /// <summary>Turn of the second one at which it is this deep, rad; of a rack its way, mm.</summary>
+    internal double SecondTurn { get; init; }
+
+    /// <summary>Where it is.</summary>
+    internal Point Place { get; init; }
+}
 
 /// <summary>What is in the way.</summary>
 public enum RollObstacle

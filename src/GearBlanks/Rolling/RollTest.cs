@@ -9,9 +9,6 @@ namespace GearBlanks.Rolling;
 /// </summary>
 public static class RollTest
 {
-    // mm: what lies deeper is in the way; less is the rounding of a touch.
-    private const double Touching = 1e-6;
-
     /// <summary>Rolls the pair.</summary>
     /// <exception cref="GearGeometryException">The two cannot be rolled: two rings, a rack that drives, or tips that do not reach one another.</exception>
     public static RollReport Of(RollRequest request)
@@ -21,16 +18,18 @@ public static class RollTest
         var span = RollSpan.Of(request.First, request.Second, request.Length);
         double[] leading = new double[span.Count];
         double[] trailing = new double[span.Count];
-        (RollInterference? worst, double? lostAt) = Roll(request, solver, span, leading, trailing);
+        double[] play = new double[span.Count];
+        (RollInterference? worst, double? lostAt) = Roll(request, solver, span, leading, trailing, play);
         double[]? distances = request.WithDoubleFlank ? Distances(request, solver, span) : null;
         return new RollReport(
-            request, span.Count, Deviation.Of(leading, span.PerPitch), Deviation.Of(trailing, span.PerPitch), Play(leading, trailing),
+            request, span.Count, Deviation.Of(leading, span.PerPitch), Deviation.Of(trailing, span.PerPitch), new RollRange(play.Min(), play.Average(), play.Max()),
             WorkingRadius(request), lostAt, worst,
             distances is null ? null : new DoubleFlank(Deviation.Of(distances, span.PerPitch), solver.Placing.IsInternal ? distances.Min() : distances.Max()),
-            ContactView.Of(solver, request, worst, TurnOfWorst(request, span, leading)), Track(request, span, leading, trailing, distances));
+            ContactView.Of(solver, request, worst, TurnOfWorst(request, span, leading)), Track(request, span, leading, trailing, play, distances));
     }
 
-    private static (RollInterference? Worst, double? LostAt) Roll(RollRequest request, ContactSolver solver, RollSpan span, double[] leading, double[] trailing)
+    private static (RollInterference? Worst, double? LostAt) Roll(
+        RollRequest request, ContactSolver solver, RollSpan span, double[] leading, double[] trailing, double[] play)
     {
         RollInterference? worst = null;
         double? lostAt = null;
@@ -42,6 +41,8 @@ public static class RollTest
             Contact lead = solver.At(turn, request.Distance, true, even + ahead);
             Contact trail = solver.At(turn, request.Distance, false, even + behind);
             (leading[i], trailing[i]) = (lead.Limit - even, trail.Limit - even);
+            var stops = new BothStops(lead, trail, turn);
+            play[i] = stops.Play;
             if (double.IsInfinity(lead.Limit) || double.IsInfinity(trail.Limit))
             {
                 lostAt ??= turn;
@@ -49,36 +50,11 @@ public static class RollTest
             }
 
             (ahead, behind) = (leading[i], trailing[i]);
-            worst = Deeper(worst, solver, lead, trail, turn, request.Distance);
+            worst = stops.Deepest(solver, request.Distance, worst?.Depth ?? 0) ?? worst;
         }
 
         return (worst, lostAt);
     }
-
-    private static RollInterference? Deeper(
-        RollInterference? worst, ContactSolver solver, in Contact lead, in Contact trail, double turn, double distance)
-    {
-        // Where a fillet stops it first, that is told, not that both sides do.
-        double overlap = trail.FlankLimit - lead.FlankLimit;
-        double jammed = (double.IsFinite(overlap) ? overlap : trail.Limit - lead.Limit) * lead.Lever;
-        (RollObstacle kind, double depth, Contact at) = (RollObstacle.Flanks, jammed, lead);
-        foreach (Contact contact in (ReadOnlySpan<Contact>)[lead, trail])
-        {
-            TipDepth fillet = FilletDepth(solver, contact, turn, distance, Math.Max(depth, worst?.Depth ?? 0));
-            (kind, depth, at) = fillet.Depth > depth
-                ? (RollObstacle.Fillet, fillet.Depth, contact with { FirstRadius = fillet.FirstRadius, SecondRadius = fillet.SecondRadius })
-                : (kind, depth, at);
-            (kind, depth, at) = contact.Sunk > depth ? (RollObstacle.Root, contact.Sunk, contact) : (kind, depth, at);
-        }
-
-        return depth > Math.Max(Touching, worst?.Depth ?? 0)
-            ? new RollInterference(kind, depth, turn, at.Tooth + 1, at.FirstRadius, at.SecondRadius)
-            : worst;
-    }
-
-    // No point is deeper than its way out by turning: where that is less than what is known, nothing is measured.
-    private static TipDepth FilletDepth(ContactSolver solver, in Contact contact, double turn, double distance, double known) =>
-        contact.FilletTurn * solver.Placing.Second.LongestLever > Math.Max(Touching, known) ? TipDepth.Of(solver, contact, turn, distance) : default;
 
     private static double[] Distances(RollRequest request, ContactSolver solver, RollSpan span)
     {
@@ -94,18 +70,6 @@ public static class RollTest
         return distances;
     }
 
-    private static RollRange Play(double[] leading, double[] trailing)
-    {
-        (double least, double greatest, double sum) = (double.PositiveInfinity, double.NegativeInfinity, 0);
-        for (int i = 0; i < leading.Length; i++)
-        {
-            double play = leading[i] - trailing[i];
-            (least, greatest, sum) = (Math.Min(least, play), Math.Max(greatest, play), sum + play);
-        }
-
-        return new RollRange(least, sum / leading.Length, greatest);
-    }
-
     // Where nothing is in the way: the position farthest from the mean.
     private static double TurnOfWorst(RollRequest request, RollSpan span, double[] leading)
     {
@@ -119,12 +83,13 @@ public static class RollTest
         return span.TurnAt(worst, request.First.Teeth);
     }
 
-    private static ImmutableArray<RollPoint> Track(RollRequest request, RollSpan span, double[] leading, double[] trailing, double[]? distances)
+    private static ImmutableArray<RollPoint> Track(
+        RollRequest request, RollSpan span, double[] leading, double[] trailing, double[] play, double[]? distances)
     {
         var track = ImmutableArray.CreateBuilder<RollPoint>(span.Count);
         for (int i = 0; i < span.Count; i++)
         {
-            track.Add(new RollPoint(span.TurnAt(i, request.First.Teeth), leading[i], trailing[i], distances?[i]));
+            track.Add(new RollPoint(span.TurnAt(i, request.First.Teeth), leading[i], trailing[i], play[i], distances?[i]));
         }
 
         return track.MoveToImmutable();

@@ -6,7 +6,8 @@ namespace GearBlanks.Rolling;
 /// <param name="Depth">Depth of the deepest point of the tip, mm; 0 where none is inside.</param>
 /// <param name="FirstRadius">Radius of that point on the first gear, mm.</param>
 /// <param name="SecondRadius">Radius on the second gear, mm; of a rack the height.</param>
-internal readonly record struct TipDepth(double Depth, double FirstRadius, double SecondRadius)
+/// <param name="Place">Where it is.</param>
+internal readonly record struct TipDepth(double Depth, double FirstRadius, double SecondRadius, Point Place)
 {
     // Of each curve about the tip: the corner itself, or points of a round one that are enough for its deepest.
     private const int TipSteps = 8;
@@ -18,19 +19,21 @@ internal readonly record struct TipDepth(double Depth, double FirstRadius, doubl
     /// <param name="solver">The pair.</param>
     /// <param name="contact">A stop that a fillet makes.</param>
     /// <param name="turn">Turn of the first one, rad.</param>
+    /// <param name="standing">Turn of the second one, rad; of a rack its way, mm.</param>
     /// <param name="distance">Distance of the axes, mm.</param>
-    public static TipDepth Of(ContactSolver solver, in Contact contact, double turn, double distance)
+    public static TipDepth Of(ContactSolver solver, in Contact contact, double turn, double standing, double distance)
     {
         RollPlacing placing = solver.Placing;
         Motion first = RollPlacing.FirstAt(turn, solver.FirstCentre);
-        Motion second = placing.SecondAt(contact.FlankLimit, distance, solver.SecondCentre);
+        Motion second = placing.SecondAt(standing, distance, solver.SecondCentre);
         if (!placing.First.IsFillet(contact.FirstRadius))
         {
-            return Deepest(placing.First, contact.FirstSide, first.Then(second.Back()), placing.Second, contact.SecondSide);
+            TipDepth own = Deepest(placing.First, contact.FirstSide, first.Then(second.Back()), placing.Second, contact.SecondSide);
+            return own with { Place = second.Apply(own.Place) };
         }
 
-        (double depth, double onSecond, double onFirst) = Deepest(placing.Second, contact.SecondSide, second.Then(first.Back()), placing.First, contact.FirstSide);
-        return new TipDepth(depth, onFirst, onSecond);
+        TipDepth found = Deepest(placing.Second, contact.SecondSide, second.Then(first.Back()), placing.First, contact.FirstSide);
+        return new TipDepth(found.Depth, found.SecondRadius, found.FirstRadius, first.Apply(found.Place));
     }
 
     private static TipDepth Deepest(RollGear tip, int tipSide, Motion seen, RollGear dug, int dugSide)
@@ -46,7 +49,7 @@ internal readonly record struct TipDepth(double Depth, double FirstRadius, doubl
                 if (!tip.IsFillet(tip.HeightOf(point)) && seen.Apply(point) is var place && IsBehind(side, outside, dug, place)
                     && side.Curves.Min(near => DistanceTo(near, place)) is var depth && depth > deepest.Depth)
                 {
-                    deepest = new TipDepth(depth, tip.HeightOf(point), dug.HeightOf(place));
+                    deepest = new TipDepth(depth, tip.HeightOf(point), dug.HeightOf(place), place);
                 }
             }
         }

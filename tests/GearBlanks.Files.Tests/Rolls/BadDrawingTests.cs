@@ -43,7 +43,7 @@ public sealed class BadDrawingTests
         { Head + Square(0, 0, 20) + Circle(10, 0, 3) + Tail, ["Contours cross at (10,"] },
         { Head + "0\nLWPOLYLINE\n70\n1\n10\n0\n20\n0\n10\n10\n20\n10\n10\n10\n20\n0\n10\n0\n20\n12\n" + Tail, ["Contours cross at ("] },
         { Head + Square(0, 0, 20) + Tail, ["The part has no bore in its middle", "--centre-a X Y"] },
-        { Head + Square(0, 0, 20) + Circle(0, 0, 3) + Tail, ["no-teeth"] },
+        { Head + Square(0, 0, 20) + Circle(0, 0, 3) + Tail, ["The pitches do not match", "(4 teeth)"] },
         { Head + Line(0, 0, 9, 0) + Line(9, 0, 9, 9) + Line(9, 9, 0, 0) + Line(9, 0, 20, 0) + Tail, ["three lines meet"] },
         { "AutoCAD Binary DXF\r\n\u001a\0", ["This is a binary DXF file", "ASCII DXF"] },
         { "AC1032\0\0\0", ["This is a DWG file"] },

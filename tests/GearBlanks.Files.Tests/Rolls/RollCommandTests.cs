@@ -128,6 +128,12 @@ public sealed class RollCommandTests
     [InlineData("{a} {b} --distance 33", "out-of-reach")]
     [InlineData("{a} {b} --distance 30 --mesh x", "Only a job has meshes")]
     [InlineData("{a} {b} --distance 30 --as-cut", "Drawings are rolled as they are")]
+    [InlineData("{a} {b} --distance 30 --tool 1", "Drawings are rolled as they are")]
+    [InlineData("{a} {b} --distance 30 --csv {a}", "It would be written over")]
+    [InlineData("{a} {b} --distance 30 --plot {folder}/../second.dxf", "It would be written over")]
+    [InlineData("{a} {b} --distance 30 --plot {link}", "It would be written over")]
+    [InlineData("--job {job} --csv {job}", "It would be written over")]
+    [InlineData("{a} {b} --distance 30 --csv x.txt", "a name that ends in .csv")]
     [InlineData("{a} {b} --distance 30 --plot x.png", "The picture is an SVG file")]
     [InlineData("{a} {b} --distance 30 --plot x.svg --csv x.svg", "Table and picture have one name")]
     [InlineData("{a} {b} --distance 30 --csv /nowhere/x.csv", "There is no folder to write this file into")]
@@ -150,11 +156,33 @@ public sealed class RollCommandTests
     {
         using var pair = new DrawnPair();
         Directory.CreateDirectory(pair["folder"]);
+        File.CreateSymbolicLink(pair["link.svg"], pair.First);
         string[] line = words.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         Ran ran = Ran.Of(["roll", .. line.Select(word => word.Replace("{a}", pair.First, StringComparison.Ordinal).Replace("{b}", pair.Second, StringComparison.Ordinal)
             .Replace("{missing}", pair["missing"], StringComparison.Ordinal).Replace("{folder}", pair["folder"], StringComparison.Ordinal)
+            .Replace("{link}", pair["link.svg"], StringComparison.Ordinal)
             .Replace("{job}", pair["pair.toml"], StringComparison.Ordinal))]);
         Assert.True(words.EndsWith("20", StringComparison.Ordinal) ? ran.Exit is 1 or 2 : ran.Exit == 2, ran.Told);
         Assert.Contains(told, ran.Errors + ran.Output, StringComparison.Ordinal);
+        Assert.Contains("SECTION", File.ReadAllText(pair.First), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("1.016", "20", 39, 30.0)]
+    [InlineData("1", "20.5", 40, 30.05)]
+    public void Pitches_that_nearly_match_are_told(string module, string angle, int teeth, double distance)
+    {
+        using var pair = new DrawnPair();
+        string other = pair["other.dxf"];
+        Assert.True(Ran.Of("gear", "--module", module, "--pressure-angle", angle, "--teeth", $"{teeth}", "--thinning", "0.05", "--bore", "5", "--out", other).Exit < 2);
+        Ran told = Ran.Of("roll", pair.First, other, "--distance", $"{distance}");
+        Assert.Contains("roll-pitch", told.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("roll-pitch", Ran.Of("roll", pair.First, pair.Second, "--distance", "30").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Nanometres_do_not_fail()
+    {
+        Assert.Equal(0, Ran.Of("roll", "--job", Job("chart-sled.toml"), "--mesh", "dial", "--eccentricity", "0.01", "0").Exit);
     }
 }
