@@ -121,6 +121,11 @@ internal static class DrawnPart
             return new DrawnGear(Centred(inside, middle), true, middle, holes.Length - 1, [.. told]);
         }
 
+        if (DrawnRack.Of(outside, holes.Length, choice, told) is { } rack)
+        {
+            return rack;
+        }
+
         if (choice.Centre is { } given)
         {
             return new DrawnGear(Centred(outside, given), false, given, holes.Length, [.. told]);
@@ -193,5 +198,5 @@ internal static class DrawnPart
         }
     }
 
-    private static string InWords(Point point) => string.Create(CultureInfo.InvariantCulture, $"({Math.Round(point.X, 3) + 0.0:0.###}, {Math.Round(point.Y, 3) + 0.0:0.###})");
+    public static string InWords(Point point) => string.Create(CultureInfo.InvariantCulture, $"({Math.Round(point.X, 3) + 0.0:0.###}, {Math.Round(point.Y, 3) + 0.0:0.###})");
 }
