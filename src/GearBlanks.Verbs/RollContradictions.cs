@@ -52,6 +52,11 @@ internal static class RollContradictions
         {
             yield return Told(asked.FirstCentre is null ? "--centre-b" : "--centre-a", null, "A job knows its axes", "this option together with two drawings");
         }
+
+        if (asked.Layers.Length > 0)
+        {
+            yield return Told("--layer", asked.Layers[0], "A job has no layers", "this option together with two drawings");
+        }
     }
 
     private static IEnumerable<Problem> OfFiles(RollAsked asked)

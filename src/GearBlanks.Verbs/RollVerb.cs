@@ -24,6 +24,9 @@ public sealed record RollAsked(string? First, string? Second, string? Job, strin
     /// <summary>The second gear's axis in its drawing, mm; null to find it from the bore.</summary>
     public Point? SecondCentre { get; init; }
 
+    /// <summary>Layers or groups of the drawings that are read; none for all of them.</summary>
+    public ImmutableArray<string> Layers { get; init; } = [];
+
     /// <summary>True to roll gears whose pitches do not match.</summary>
     public bool AnyPitch { get; init; }
 

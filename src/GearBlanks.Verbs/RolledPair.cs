@@ -32,8 +32,8 @@ internal sealed record RolledPair(string Name, RollGear First, RollGear Second, 
     /// <summary>Two drawings.</summary>
     public static Outcome<RolledPair> OfDrawings(RollAsked asked)
     {
-        Outcome<DrawnGear> first = DrawingReader.Read(asked.First!, asked.FirstCentre, "--centre-a");
-        Outcome<DrawnGear> second = DrawingReader.Read(asked.Second!, asked.SecondCentre, "--centre-b");
+        Outcome<DrawnGear> first = DrawingReader.Read(asked.First!, new DrawingChoice(asked.FirstCentre, "--centre-a", asked.Layers));
+        Outcome<DrawnGear> second = DrawingReader.Read(asked.Second!, new DrawingChoice(asked.SecondCentre, "--centre-b", asked.Layers));
         if (first.Value is null || second.Value is null)
         {
             return first.Problems.AddRange(second.Problems);
@@ -49,10 +49,15 @@ internal sealed record RolledPair(string Name, RollGear First, RollGear Second, 
         (one, other) = one == other ? (one + " (A)", other + " (B)") : (one, other);
         try
         {
+            // A rack is rolled as the driven one, whichever is named first.
+            bool isTurned = first.Value.Rack is not null && second.Value.Rack is null;
+            string[] remarks = isTurned ? [$"{other} drives: a rack is rolled as the driven one."] : [];
+            (RollGear a, RollGear b) = (Made(one, first.Value), Made(other, second.Value));
             var pair = new RolledPair(
-                $"{one} and {other}", Made(one, first.Value), Made(other, second.Value), asked.Distance!.Value,
-                [.. first.Value.Remarks.Select(remark => $"{one}: {remark}"), .. second.Value.Remarks.Select(remark => $"{other}: {remark}")])
+                $"{one} and {other}", isTurned ? b : a, isTurned ? a : b, asked.Distance!.Value,
+                [.. first.Value.Remarks.Select(remark => $"{one}: {remark}"), .. second.Value.Remarks.Select(remark => $"{other}: {remark}"), .. remarks])
             {
+                IsTurned = isTurned,
                 Limits = limits.Value.Roll,
             };
             return asked.AnyPitch || Math.Abs(pair.First.BasePitch - pair.Second.BasePitch) <= OnePitch * pair.First.BasePitch ? pair : OtherPitch(pair);
@@ -63,7 +68,9 @@ internal sealed record RolledPair(string Name, RollGear First, RollGear Second, 
         }
     }
 
-    private static RollGear Made(string name, DrawnGear drawn) => RollGear.OfPath(name, drawn.Teeth, drawn.IsRing);
+    private static RollGear Made(string name, DrawnGear drawn) => drawn.Rack is var (root, tip)
+        ? RollGear.OfRack(name, drawn.Teeth, root, tip)
+        : RollGear.OfPath(name, drawn.Teeth, drawn.IsRing);
 
     private static ImmutableArray<Problem> OtherPitch(RolledPair pair) => CommandLine.Problem(
         "roll", null,

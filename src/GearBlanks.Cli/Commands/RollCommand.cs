@@ -31,6 +31,7 @@ internal static class RollCommand
         Option<double?> distance = new OneWord<double?>("--distance", "MM", "Distance of the axes. [default: the job's]", WordReaders.Length(SharedOptions.Size));
         Option<(double? First, double? Second)?> firstCentre = Centre("--centre-a", "A");
         Option<(double? First, double? Second)?> secondCentre = Centre("--centre-b", "B");
+        var layers = new Option<string[]>("--layer") { Description = "A layer (SVG: a group) of the drawings that is read, the others are not; may be given more than once. [default: all]", HelpName = "NAME", Arity = ArgumentArity.OneOrMore };
         var anyPitch = new Option<bool>("--any-pitch") { Description = "Roll gears whose pitches do not match.", Arity = ArgumentArity.Zero };
         var asCut = new Option<bool>("--as-cut") { Description = "Roll a job's gears as the tool leaves them.", Arity = ArgumentArity.Zero };
         Option<double?> tool = new OneWord<double?>(
@@ -45,7 +46,7 @@ internal static class RollCommand
             "--eccentricity", "EA EB", "How far each gear's teeth stand off the centre of their bore, mm, towards +X of the drawing. [default: 0 0]", WordReaders.Length(OffCentre));
         var command = new Command("roll", About)
         {
-            first, second, distance, job, mesh, twice, hunting, eccentricity, firstCentre, secondCentre, anyPitch, asCut, tool, csv, plot,
+            first, second, distance, job, mesh, twice, hunting, eccentricity, firstCentre, secondCentre, layers, anyPitch, asCut, tool, csv, plot,
         };
         command.SetAction(parsed => console.Show(
             RollVerb.Run(new RollAsked(
@@ -56,6 +57,7 @@ internal static class RollCommand
             {
                 FirstCentre = PointOf(parsed.GetValue(firstCentre)),
                 SecondCentre = PointOf(parsed.GetValue(secondCentre)),
+                Layers = [.. parsed.GetValue(layers) ?? []],
                 AnyPitch = parsed.GetValue(anyPitch),
                 AsCut = parsed.GetValue(asCut),
                 Tool = parsed.GetValue(tool),

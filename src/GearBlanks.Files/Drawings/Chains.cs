@@ -1,35 +1,36 @@
-using System.Globalization;
 using GearBlanks.Curves;
 
 namespace GearBlanks.Files.Drawings;
 
-/// <summary>Puts strokes together end to end until they close.</summary>
-internal static class Chains
+/// <summary>Strokes put together end to end.</summary>
+/// <param name="Closed">Chains that close; the first vertex is not repeated.</param>
+/// <param name="Open">Chains that stay open.</param>
+/// <param name="Branches">Where more than two ends meet.</param>
+internal sealed record Chains(List<Stroke> Closed, List<Stroke> Open, List<ChainBranch> Branches)
 {
     // mm: ends that lie nearer are meant to be one. Drawings are exact to some micrometres at worst.
-    private const double Joint = 0.005;
+    public const double Joint = 0.005;
 
-    /// <summary>Closed chains, and the strokes that stay open.</summary>
-    /// <exception cref="DrawingException">More than two ends meet somewhere.</exception>
-    public static (List<Stroke> Closed, List<Stroke> Open) Of(IEnumerable<Stroke> strokes)
+    // Pieces may be shorter than the widest joint: what meets exactly is joined first.
+    private static readonly double[] Joints = [1e-6, 1e-5, 1e-4, 1e-3, Joint];
+
+    /// <summary>Puts strokes together, layer by layer.</summary>
+    public static Chains Of(IEnumerable<Stroke> strokes)
     {
-        List<Stroke> closed = [];
+        var chains = new Chains([], [], []);
         List<Stroke> open = [];
-        foreach (Stroke stroke in strokes.Where(stroke => stroke.Vertices.Count > 1))
+        foreach (Stroke stroke in strokes)
         {
-            (stroke.IsClosed || Ends(stroke) ? closed : open).Add(stroke);
+            (stroke.IsClosed ? chains.Closed : open).Add(stroke.IsClosed ? Whole(stroke) : stroke);
         }
 
         foreach (IGrouping<string, Stroke> layer in open.GroupBy(stroke => stroke.Layer))
         {
-            Join([.. layer], closed);
+            chains.Join([.. layer]);
         }
 
-        List<Stroke> left = [.. open.Where(stroke => stroke.Vertices.Count > 0)];
-        return ([.. closed.Select(Whole)], left);
+        return chains;
     }
-
-    private static bool Ends(Stroke stroke) => stroke.Vertices.Count > 2 && stroke.Start.DistanceTo(stroke.End) <= Joint;
 
     // The last vertex is the first one again: it goes, and where the two differ a little the first one holds.
     private static Stroke Whole(Stroke stroke)
@@ -42,78 +43,49 @@ internal static class Chains
         return stroke with { IsClosed = true };
     }
 
-    // Used strokes are emptied.
-    private static void Join(Stroke[] open, List<Stroke> closed)
+    private void Join(Stroke[] strokes)
     {
-        var ends = new Dictionary<(long, long), List<Stroke>>();
-        foreach (Stroke stroke in open)
+        var ends = new ChainEnds(strokes);
+        foreach (double joint in Joints)
         {
-            foreach (Point end in (ReadOnlySpan<Point>)[stroke.Start, stroke.End])
-            {
-                (ends.TryGetValue(Cell(end), out List<Stroke>? there) ? there : ends[Cell(end)] = []).Add(stroke);
-            }
+            Branches.AddRange(ends.Pair(joint));
         }
 
-        foreach (Stroke first in open)
+        bool[] used = new bool[strokes.Length];
+        for (int i = 0; i < strokes.Length; i++)
         {
-            if (first.Vertices.Count > 0 && Follow(first, ends) is { } chain)
+            if (used[i])
             {
-                closed.Add(chain);
+                continue;
+            }
+
+            (int begin, bool isClosed) = ends.BeginOf(i);
+            List<PathVertex> vertices = Follow(strokes, ends, begin, used);
+            var chain = strokes[i] with { Vertices = vertices, IsClosed = isClosed };
+            (isClosed ? Closed : Open).Add(chain);
+            if (isClosed)
+            {
+                vertices.RemoveAt(vertices.Count - 1);
             }
         }
     }
 
-    private static Stroke? Follow(Stroke first, Dictionary<(long, long), List<Stroke>> ends)
+    private static List<PathVertex> Follow(Stroke[] strokes, ChainEnds ends, int begin, bool[] used)
     {
-        var used = new List<Stroke> { first };
-        var vertices = new List<PathVertex>(first.Vertices);
-        while (vertices[0].Point.DistanceTo(vertices[^1].Point) > Joint)
+        List<PathVertex> vertices = [];
+        for (int end = begin; end >= 0 && !used[end / 2]; end = ends.MateOf(end ^ 1))
         {
-            Point end = vertices[^1].Point;
-            List<Stroke> next = [.. Near(end, ends).Where(stroke => !used.Exists(one => ReferenceEquals(one, stroke))).Take(2)];
-            if (next.Count > 1)
+            Stroke stroke = strokes[end / 2];
+            used[end / 2] = true;
+            if (vertices.Count > 0)
             {
-                throw new DrawingException(
-                    next[1].Line, null, string.Create(CultureInfo.InvariantCulture, $"At ({end.X:0.###}, {end.Y:0.###}) mm three lines meet: it cannot be told which is the contour"),
-                    "contours whose pieces meet two by two, none drawn twice");
+                vertices.RemoveAt(vertices.Count - 1);
             }
 
-            if (next is not [var found])
-            {
-                return null;
-            }
-
-            used.Add(found);
-            bool isForward = found.Start.DistanceTo(end) <= found.End.DistanceTo(end);
-            vertices.RemoveAt(vertices.Count - 1);
-            vertices.AddRange(isForward ? found.Vertices : Turned(found.Vertices));
+            vertices.AddRange(end % 2 == 0 ? stroke.Vertices : Turned(stroke.Vertices));
         }
 
-        foreach (Stroke stroke in used)
-        {
-            stroke.Vertices.Clear();
-        }
-
-        return first with { Vertices = vertices };
-    }
-
-    private static IEnumerable<Stroke> Near(Point end, Dictionary<(long, long), List<Stroke>> ends)
-    {
-        (long column, long row) = Cell(end);
-        var seen = new HashSet<Stroke>(ReferenceEqualityComparer.Instance);
-        for (long x = column - 1; x <= column + 1; x++)
-        {
-            for (long y = row - 1; y <= row + 1; y++)
-            {
-                foreach (Stroke stroke in ends.TryGetValue((x, y), out List<Stroke>? there) ? there : [])
-                {
-                    if (stroke.Vertices.Count > 0 && (stroke.Start.DistanceTo(end) <= Joint || stroke.End.DistanceTo(end) <= Joint) && seen.Add(stroke))
-                    {
-                        yield return stroke;
-                    }
-                }
-            }
-        }
+        return vertices;
     }
 
     private static List<PathVertex> Turned(List<PathVertex> vertices)
@@ -126,6 +98,7 @@ internal static class Chains
 
         return turned;
     }
-
-    private static (long, long) Cell(Point point) => ((long)Math.Floor(point.X / Joint), (long)Math.Floor(point.Y / Joint));
 }
+
+/// <summary>A place where more than two ends meet.</summary>
+internal readonly record struct ChainBranch(Point At, int Line, string Layer);

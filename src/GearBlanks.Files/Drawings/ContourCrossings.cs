@@ -8,12 +8,12 @@ internal static class ContourCrossings
     // mm: neighbours share an end, so what meets within this of an end is no crossing.
     private const double Ends = 1e-6;
 
-    private readonly record struct Part(Curve Curve, double Left, double Right, double Bottom, double Top, int Line);
+    private readonly record struct Part(Curve Curve, double Left, double Right, double Bottom, double Top, DrawnContour Of);
 
-    /// <summary>A place where two pieces cross, and the line of the file; null where none do.</summary>
-    public static (Point At, int Line)? First(IEnumerable<DrawnContour> contours)
+    /// <summary>A place where two pieces cross, and whose they are; null where none do.</summary>
+    public static (Point At, DrawnContour One, DrawnContour Other)? First(IEnumerable<DrawnContour> contours)
     {
-        Part[] parts = [.. contours.SelectMany(contour => contour.Pieces.Select(piece => PartOf(piece, contour.Line))).OrderBy(part => part.Left)];
+        Part[] parts = [.. contours.SelectMany(contour => contour.Pieces.Select(piece => PartOf(piece, contour))).OrderBy(part => part.Left)];
         var open = new List<Part>();
         foreach (Part part in parts)
         {
@@ -22,7 +22,7 @@ internal static class ContourCrossings
             {
                 if (other.Bottom <= part.Top && part.Bottom <= other.Top && Crossing(part.Curve, other.Curve) is { } at)
                 {
-                    return (at, part.Line);
+                    return (at, part.Of, other.Of);
                 }
             }
 
@@ -32,11 +32,11 @@ internal static class ContourCrossings
         return null;
     }
 
-    private static Part PartOf(Curve curve, int line)
+    private static Part PartOf(Curve curve, DrawnContour contour)
     {
         var (left, right) = (new Vector(-1, 0), new Vector(1, 0));
         var (down, up) = (new Vector(0, -1), new Vector(0, 1));
-        return new Part(curve, -Reach(left, curve), Reach(right, curve), -Reach(down, curve), Reach(up, curve), line);
+        return new Part(curve, -Reach(left, curve), Reach(right, curve), -Reach(down, curve), Reach(up, curve), contour);
     }
 
     private static double Reach(Vector direction, Curve curve)

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
-using GearBlanks.Curves;
 using GearBlanks.Mechanisms;
 
 namespace GearBlanks.Files.Drawings;
@@ -19,15 +18,15 @@ public static class DrawingReader
 
     /// <summary>Reads the file.</summary>
     /// <param name="file">The file as the user named it.</param>
-    /// <param name="centre">The axis in the drawing's coordinates, mm; null to find it from the bore.</param>
-    /// <param name="centreOption">The option that gives the axis, for words.</param>
-    public static Outcome<DrawnGear> Read(string file, Point? centre, string centreOption)
+    /// <param name="choice">What is to be read of it.</param>
+    public static Outcome<DrawnGear> Read(string file, DrawingChoice choice)
     {
         ArgumentNullException.ThrowIfNull(file);
+        ArgumentNullException.ThrowIfNull(choice);
         try
         {
             byte[] bytes = Bytes(file);
-            return Parse(bytes, file, centre, centreOption);
+            return Parse(bytes, file, choice);
         }
         catch (DrawingException e)
         {
@@ -48,11 +47,11 @@ public static class DrawingReader
     }
 
     /// <summary>Reads a drawing from its bytes.</summary>
-    internal static Outcome<DrawnGear> Parse(ReadOnlySpan<byte> bytes, string file, Point? centre, string centreOption)
+    internal static Outcome<DrawnGear> Parse(ReadOnlySpan<byte> bytes, string file, DrawingChoice choice)
     {
         try
         {
-            return IsSvg(bytes) ? OfSvg(bytes, centre, centreOption) : OfDxf(bytes, centre, centreOption);
+            return IsSvg(bytes) ? OfSvg(bytes, choice) : OfDxf(bytes, choice);
         }
         catch (DrawingException e)
         {
@@ -60,7 +59,7 @@ public static class DrawingReader
         }
     }
 
-    private static DrawnGear OfDxf(ReadOnlySpan<byte> bytes, Point? centre, string centreOption)
+    private static DrawnGear OfDxf(ReadOnlySpan<byte> bytes, DrawingChoice choice)
     {
         if (bytes.StartsWith(BinaryMark))
         {
@@ -81,26 +80,13 @@ public static class DrawingReader
         (double unit, string? remark) = DrawnUnits.OfDxf(content.Unit);
         var strokes = new DxfStrokes(content);
         strokes.Read(unit);
-        return DrawnPart.Of(strokes.Strokes, centre, centreOption, Remarks(remark, strokes.Omitted));
+        return DrawnPart.Of(strokes.Strokes, choice, [.. remark is null ? Array.Empty<string>() : [remark], .. strokes.Remarks]);
     }
 
-    private static DrawnGear OfSvg(ReadOnlySpan<byte> bytes, Point? centre, string centreOption)
+    private static DrawnGear OfSvg(ReadOnlySpan<byte> bytes, DrawingChoice choice)
     {
         SvgContent content = SvgContent.Of(Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF'));
-        return DrawnPart.Of(content.Strokes, centre, centreOption, Remarks(content.Remark, content.Omitted));
-    }
-
-    private static IEnumerable<string> Remarks(string? unit, IReadOnlyCollection<string> omitted)
-    {
-        if (unit is not null)
-        {
-            yield return unit;
-        }
-
-        if (omitted.Count > 0)
-        {
-            yield return $"Left out, because they are no contours: {string.Join(", ", omitted)}.";
-        }
+        return DrawnPart.Of(content.Strokes, choice, content.Remarks);
     }
 
     // XML begins with a bracket; a group code never does.

@@ -8,6 +8,11 @@ internal sealed class DrawnContour
     // mm: vertices that lie nearer are one.
     private const double Nothing = 1e-7;
 
+    // mm: contours that nowhere lie farther apart are one, drawn twice.
+    private const double Same = 1e-3;
+
+    private const int TwinSamples = 16;
+
     // Of a circle's radius.
     private const double Round = 1e-3;
 
@@ -50,6 +55,29 @@ internal sealed class DrawnContour
         return Math.Abs(turned) > Math.PI;
     }
 
+    /// <summary>True where another one lies upon it all along.</summary>
+    public bool IsTwinOf(DrawnContour other) =>
+        Math.Abs(Area - other.Area) <= Same * (Length + other.Length) && Centroid.DistanceTo(other.Centroid) <= Same
+        && Enumerable.Range(0, TwinSamples).All(i => other.IsOn(Pieces[(int)((long)i * Pieces.Length / TwinSamples)].StartPoint));
+
+    private double Length => Pieces.Sum(piece => piece.Length);
+
+    private bool IsOn(Point point) => Pieces.Any(piece => DistanceTo(piece, point) <= Same);
+
+    private static double DistanceTo(Curve curve, Point point)
+    {
+        double ends = Math.Min(curve.StartPoint.DistanceTo(point), curve.EndPoint.DistanceTo(point));
+        if (curve is Arc arc)
+        {
+            double turned = ((point - arc.Centre).Angle - arc.StartAngle) * Math.Sign(arc.Sweep);
+            return turned - (2 * Math.PI * Math.Floor(turned / (2 * Math.PI))) <= Math.Abs(arc.Sweep) ? Math.Abs(point.DistanceTo(arc.Centre) - arc.Radius) : ends;
+        }
+
+        Vector along = (curve.EndPoint - curve.StartPoint).Unit;
+        double at = (point - curve.StartPoint).Dot(along);
+        return at >= 0 && at <= curve.StartPoint.DistanceTo(curve.EndPoint) ? Math.Abs((point - curve.StartPoint).Cross(along)) : ends;
+    }
+
     private static double Subtended(Curve curve, Point point)
     {
         double angle = (curve.StartPoint - point).AngleTo(curve.EndPoint - point);
@@ -63,15 +91,28 @@ internal sealed class DrawnContour
         return angle;
     }
 
-    private static IEnumerable<PathVertex> Distinct(List<PathVertex> vertices)
+    // Of vertices that are one, the first says where it is and the last how it goes on.
+    private static List<PathVertex> Distinct(List<PathVertex> vertices)
     {
-        for (int i = 0; i < vertices.Count; i++)
+        List<PathVertex> kept = [vertices[0]];
+        foreach (PathVertex vertex in vertices.Skip(1))
         {
-            if (vertices[i].Point.DistanceTo(vertices[(i + 1) % vertices.Count].Point) > Nothing)
+            if (vertex.Point.DistanceTo(kept[^1].Point) > Nothing)
             {
-                yield return vertices[i];
+                kept.Add(vertex);
+            }
+            else
+            {
+                kept[^1] = kept[^1] with { Bulge = vertex.Bulge };
             }
         }
+
+        if (kept.Count > 2 && kept[^1].Point.DistanceTo(kept[0].Point) <= Nothing)
+        {
+            kept.RemoveAt(kept.Count - 1);
+        }
+
+        return kept;
     }
 
     private static ArcPath Reversed(ArcPath path)

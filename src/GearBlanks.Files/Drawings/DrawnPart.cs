@@ -8,50 +8,132 @@ internal static class DrawnPart
 {
     private const int MostPieces = 400_000;
 
+    // Of the largest area: a construction circle among lettering is hardly larger than the contour itself.
+    private const double Comparable = 0.5;
+
     /// <exception cref="DrawingException">There is none, there are several, or a contour is open or crosses.</exception>
-    public static DrawnGear Of(List<Stroke> strokes, Point? centre, string centreOption, IEnumerable<string> remarks)
+    public static DrawnGear Of(IReadOnlyCollection<Stroke> strokes, DrawingChoice choice, IEnumerable<string> remarks)
     {
-        (List<Stroke> closed, List<Stroke> open) = Chains.Of(strokes);
-        DrawnContour[] all = [.. closed.Where(stroke => stroke.Vertices.Count > 1).Select(stroke => new DrawnContour(stroke)).Where(contour => contour.Area > 0)];
-        HashSet<string> lettered = [.. open.Select(stroke => stroke.Layer)];
-        DrawnContour? outside = all.MaxBy(contour => contour.Area);
-        RequireClosed(open, outside);
+        var told = new List<string>(remarks);
+        var nothing = new LeftOut("they have no length");
+        var specks = new LeftOut("they are shorter than ends may gape");
+        Chains chains = Chains.Of(Sized(DrawnLayers.Chosen(strokes, choice.Layers), nothing));
+        chains.Open.RemoveAll(stroke => IsSpeck(stroke, specks));
+        told.AddRange(nothing.Remarks().Concat(specks.Remarks()));
+        DrawnContour[] all = [.. Single([.. chains.Closed.Select(stroke => new DrawnContour(stroke)).Where(contour => contour.Area > 0)], told)];
+        HashSet<string> lettered = [.. chains.Open.Select(stroke => stroke.Layer)];
+        DrawnContour? outside = Outside(all, lettered);
+        RequireClosed(chains, outside);
         if (outside is null)
         {
-            throw new DrawingException(0, null, "There is no closed contour in this drawing", "the contour of one gear, closed");
+            throw new DrawingException(0, null, "There is no closed contour in this drawing", string.Join(" ", ["the contour of one gear, closed", .. told.Select(remark => $"({remark})")]));
         }
 
         DrawnContour[] contours = [.. all.Where(contour => !lettered.Contains(contour.Layer))];
         DrawnContour[] holes = [.. contours.Where(contour => contour != outside)];
         RequireFew(contours);
-        if (ContourCrossings.First(contours) is var (at, line))
+        RequireApart(contours);
+        RequireOnePart(outside, holes);
+        if (lettered.Count > 0)
         {
-            throw new DrawingException(line, null, $"Contours cross at {InWords(at)}", "contours that neither cross nor touch, none drawn twice");
+            told.Add($"Layers with open lines were left out as lettering or marks: {string.Join(", ", lettered.Order(StringComparer.Ordinal))}.");
         }
 
-        RequireOnePart(outside, holes);
-
-        string[] told = [.. remarks, .. lettered.Count > 0 ? [$"Layers with open lines were left out as lettering or marks: {string.Join(", ", lettered.Order(StringComparer.Ordinal))}."] : Array.Empty<string>()];
-        return Toothed(outside, holes, centre, centreOption, told);
+        return Toothed(outside, holes, choice, told);
     }
 
+    private static IEnumerable<Stroke> Sized(IEnumerable<Stroke> strokes, LeftOut nothing)
+    {
+        foreach (Stroke stroke in strokes)
+        {
+            if (stroke.IsNothing)
+            {
+                nothing.Add(stroke.Kind, stroke.Line, stroke.Layer);
+            }
+            else
+            {
+                yield return stroke;
+            }
+        }
+    }
+
+    private static bool IsSpeck(Stroke stroke, LeftOut specks)
+    {
+        bool isSpeck = stroke.Reach <= Chains.Joint;
+        if (isSpeck)
+        {
+            specks.Add(stroke.Kind, stroke.Line, stroke.Layer);
+        }
+
+        return isSpeck;
+    }
+
+    // Each contour once; what is drawn again is told.
+    private static List<DrawnContour> Single(DrawnContour[] contours, List<string> told)
+    {
+        List<DrawnContour> kept = [];
+        foreach (DrawnContour contour in contours)
+        {
+            if (kept.Find(contour.IsTwinOf) is { } twin)
+            {
+                told.Add($"Drawn twice, read once: the contour in line {InWords(contour)} lies upon the one in line {InWords(twin)}. A machine may cut it twice.");
+            }
+            else
+            {
+                kept.Add(contour);
+            }
+        }
+
+        return kept;
+    }
+
+    private static DrawnContour? Outside(DrawnContour[] all, HashSet<string> lettered)
+    {
+        DrawnContour? largest = all.MaxBy(contour => contour.Area);
+        DrawnContour? clean = all.Where(contour => !lettered.Contains(contour.Layer)).MaxBy(contour => contour.Area);
+        return clean is not null && clean.Area >= Comparable * largest!.Area ? clean : largest;
+    }
+
+    private static void RequireApart(DrawnContour[] contours)
+    {
+        if (ContourCrossings.First(contours) is not var (at, one, other))
+        {
+            return;
+        }
+
+        (one, other) = one.Line <= other.Line ? (one, other) : (other, one);
+        string[] layers = [.. contours.Select(contour => contour.Layer).Where(layer => layer.Length > 0).Distinct().Order(StringComparer.Ordinal)];
+        throw new DrawingException(
+            other.Line, null,
+            one == other ? $"Contours cross at {InWords(at)}: the one in line {InWords(one)} crosses itself" : $"Contours cross at {InWords(at)}: the one in line {InWords(one)} and the one in line {InWords(other)}",
+            "contours that neither cross nor touch, none drawn twice" + (layers.Length > 1 ? $"; --layer NAME reads the layer of the contour alone, layers: {DrawnLayers.InWords(layers)}" : "; remove circles and lines that only help to draw"));
+    }
+
+    private static string InWords(DrawnContour contour) => string.Create(
+        CultureInfo.InvariantCulture, $"{contour.Line}{(contour.Layer.Length > 0 ? $", layer {contour.Layer}" : "")}");
+
     // A round outside without teeth is a ring's rim: the largest hole has them.
-    private static DrawnGear Toothed(DrawnContour outside, DrawnContour[] holes, Point? centre, string centreOption, string[] told)
+    private static DrawnGear Toothed(DrawnContour outside, DrawnContour[] holes, DrawingChoice choice, List<string> told)
     {
         if (outside.AsCircle is { } rim && holes.MaxBy(hole => hole.Area) is { } inside)
         {
-            Point middle = centre ?? rim.Centre;
+            Point middle = choice.Centre ?? rim.Centre;
             return new DrawnGear(Centred(inside, middle), true, middle, holes.Length - 1, [.. told]);
         }
 
-        if (centre is { } given)
+        if (DrawnRack.Of(outside, holes.Length, choice, told) is { } rack)
+        {
+            return rack;
+        }
+
+        if (choice.Centre is { } given)
         {
             return new DrawnGear(Centred(outside, given), false, given, holes.Length, [.. told]);
         }
 
         (Point found, string? remark) = DrawnCentre.Of(outside, holes) ?? throw new DrawingException(
             outside.Line, null, "The part has no bore in its middle, so its axis is not known",
-            $"{centreOption} X Y, the axis in the drawing's own coordinates as mm; the middle of the contour is {InWords(outside.Centroid)}");
+            $"{choice.CentreOption} X Y, the axis in the drawing's own coordinates as mm; the middle of the contour is {InWords(outside.Centroid)}");
         return new DrawnGear(Centred(outside, found), false, found, holes.Length, [.. told, .. remark is null ? Array.Empty<string>() : [remark]]);
     }
 
@@ -60,17 +142,23 @@ internal static class DrawnPart
         : throw new DrawingException(contour.Line, null, $"The axis at {InWords(centre)} lies outside the contour", $"an axis within it; its middle is {InWords(contour.Centroid)}");
 
     // Lettering and marks are open lines on layers of their own; the layer of the contour has none, and none runs around it.
-    private static void RequireClosed(List<Stroke> open, DrawnContour? outside)
+    private static void RequireClosed(Chains chains, DrawnContour? outside)
     {
         Stroke? gap = outside is null
-            ? open.MaxBy(stroke => stroke.Vertices.Count)
-            : open.Find(stroke => stroke.Layer == outside.Layer || RunsAround(stroke, outside.Centroid));
-        if (gap is not null)
+            ? chains.Open.MaxBy(stroke => stroke.Vertices.Count)
+            : chains.Open.Find(stroke => stroke.Layer == outside.Layer || RunsAround(stroke, outside.Centroid));
+        if (gap is null)
         {
-            throw new DrawingException(
-                gap.Line, gap.Layer.Length == 0 ? null : gap.Layer, $"This contour is open: it begins at {InWords(gap.Start)} and ends at {InWords(gap.End)}",
-                "closed contours whose ends meet within 0.005 mm; lettering and marks on a layer of their own");
+            return;
         }
+
+        string? layer = gap.Layer.Length == 0 ? null : gap.Layer;
+        throw chains.Branches.Find(branch => branch.Layer == gap.Layer) is { Layer: not null } branch
+            ? new DrawingException(
+                branch.Line, layer, $"At {InWords(branch.At)} mm three lines meet: it cannot be told which is the contour", "contours whose pieces meet two by two, none drawn twice")
+            : new DrawingException(
+                gap.Line, layer, $"This contour is open: it begins at {InWords(gap.Start)} and ends at {InWords(gap.End)}",
+                "closed contours whose ends meet within 0.005 mm; lettering and marks on a layer of their own");
     }
 
     private static bool RunsAround(Stroke stroke, Point middle)
@@ -110,5 +198,5 @@ internal static class DrawnPart
         }
     }
 
-    private static string InWords(Point point) => string.Create(CultureInfo.InvariantCulture, $"({Math.Round(point.X, 3) + 0.0:0.###}, {Math.Round(point.Y, 3) + 0.0:0.###})");
+    public static string InWords(Point point) => string.Create(CultureInfo.InvariantCulture, $"({Math.Round(point.X, 3) + 0.0:0.###}, {Math.Round(point.Y, 3) + 0.0:0.###})");
 }

@@ -21,6 +21,9 @@ internal sealed class DxfContent
 
     public List<DxfEntity> Entities { get; } = [];
 
+    /// <summary>Layers as the file lists them.</summary>
+    public Dictionary<string, DxfLayer> Layers { get; } = new(StringComparer.OrdinalIgnoreCase);
+
     /// <exception cref="DrawingException">This is not a DXF file, or a broken one.</exception>
     public static DxfContent Of(string text)
     {
@@ -68,6 +71,9 @@ internal sealed class DxfContent
                 case "HEADER" when group is { Code: 9, Value: "$INSUNITS" } && Take() is { } unit:
                     Unit = unit.Whole;
                     break;
+                case "TABLES" when group is { Code: 0, Value: "LAYER" }:
+                    ReadLayer(group);
+                    break;
                 case "BLOCKS" when group is { Code: 0, Value: "BLOCK" }:
                     ReadBlock(group);
                     break;
@@ -78,6 +84,13 @@ internal sealed class DxfContent
         }
 
         throw new DrawingException(0, null, $"The file is cut off in its section {name}", "the whole file: save or copy it again");
+    }
+
+    private void ReadLayer(DxfGroup start)
+    {
+        const int Frozen = 1;
+        DxfEntity layer = ReadEntity(start);
+        Layers[layer.Text(2) ?? ""] = new DxfLayer(layer.Whole(62, 7) < 0, (layer.Whole(70) & Frozen) != 0);
     }
 
     private void ReadBlock(DxfGroup start)
@@ -168,3 +181,8 @@ internal sealed class DxfContent
         return _groups.Next();
     }
 }
+
+/// <summary>Whether a layer is shown.</summary>
+/// <param name="IsOff">True where its own lines are not shown.</param>
+/// <param name="IsFrozen">True where blocks inserted on it are not shown either.</param>
+internal readonly record struct DxfLayer(bool IsOff, bool IsFrozen);

@@ -14,17 +14,21 @@ internal sealed class DxfStrokes(DxfContent content)
 
     private const int MostDegree = 10;
 
+    private const int ClosedFlag = 1;
+
     // No shapes, or shapes that stand for others: left out, and told.
     private static readonly string[] LeftOut =
         ["TEXT", "MTEXT", "ATTDEF", "ATTRIB", "POINT", "DIMENSION", "LEADER", "MULTILEADER", "TOLERANCE", "VIEWPORT", "HATCH", "ACAD_TABLE", "ARC_DIMENSION", "WIPEOUT"];
 
-    private readonly SortedSet<string> _omitted = new(StringComparer.Ordinal);
+    private readonly LeftOut _omitted = new("they are no contours");
+    private readonly LeftOut _hidden = new("they are not shown, or their layers are off or frozen");
+    private readonly LeftOut _fitted = new("they say only which points they pass", "Read as cubics through their points", "Between the points the program that drew them may run otherwise: with control points they are exact");
     private int _vertices;
 
     public List<Stroke> Strokes { get; } = [];
 
-    /// <summary>Types of the entities that were left out.</summary>
-    public IReadOnlyCollection<string> Omitted => _omitted;
+    /// <summary>What was left out.</summary>
+    public IEnumerable<string> Remarks => _omitted.Remarks().Concat(_hidden.Remarks()).Concat(_fitted.Remarks());
 
     /// <exception cref="DrawingException">An entity cannot be read.</exception>
     public void Read(double unit)
@@ -41,6 +45,12 @@ internal sealed class DxfStrokes(DxfContent content)
     private void Add(DxfEntity entity, Affine placement, int depth, string layer)
     {
         string own = entity.Layer == "0" ? layer : entity.Layer;
+        if (IsHidden(entity, own))
+        {
+            _hidden.Add(entity.Type, entity.Line, own);
+            return;
+        }
+
         Affine placed = OutOfPlane(entity, placement);
         switch (entity.Type)
         {
@@ -74,12 +84,16 @@ internal sealed class DxfStrokes(DxfContent content)
                 AddBlock(entity, placed, depth, own);
                 break;
             default:
-                Omit(entity);
+                Omit(entity, own);
                 break;
         }
     }
 
-    private void Omit(DxfEntity entity)
+    // What stands in a block on a layer of its own is shown even where the block's layer is off, but not where that is frozen.
+    private bool IsHidden(DxfEntity entity, string layer) =>
+        entity.Whole(60) == 1 || (content.Layers.TryGetValue(layer, out DxfLayer state) && (state.IsFrozen || (state.IsOff && entity.Type != "INSERT")));
+
+    private void Omit(DxfEntity entity, string layer)
     {
         if (!LeftOut.Contains(entity.Type))
         {
@@ -87,7 +101,7 @@ internal sealed class DxfStrokes(DxfContent content)
                 entity.Line, entity.Type, "Entities of this type are not read", "LINE, ARC, CIRCLE, LWPOLYLINE, POLYLINE, SPLINE, ELLIPSE, INSERT: explode or redraw this one");
         }
 
-        _omitted.Add(entity.Type);
+        _omitted.Add(entity.Type, entity.Line, layer);
     }
 
     // Entities drawn from below are mirrored; other planes are no flat drawing.
@@ -189,7 +203,12 @@ internal sealed class DxfStrokes(DxfContent content)
 
     private void AddSpline(DxfEntity entity, Affine placement, string layer)
     {
-        const int ClosedFlag = 1;
+        if (entity.Text(10) is null && entity.Text(11) is not null)
+        {
+            AddFitSpline(entity, placement, layer);
+            return;
+        }
+
         int degree = entity.Whole(71, 3);
         (List<double> knots, List<double> xs, List<double> ys, List<double> weights) = (entity.All(40), entity.All(10), entity.All(20), entity.All(41));
         bool isWhole = degree is >= 1 and <= MostDegree && xs.Count > degree && ys.Count == xs.Count && knots.Count == xs.Count + degree + 1
@@ -197,7 +216,7 @@ internal sealed class DxfStrokes(DxfContent content)
         if (!isWhole)
         {
             throw new DrawingException(
-                entity.Line, entity.Type, xs.Count == 0 ? "This spline is given by points it passes only" : "The knots, points and weights of this spline do not belong together",
+                entity.Line, entity.Type, "The knots, points and weights of this spline do not belong together",
                 "a spline with control points and knots: save the drawing again from the program it was drawn with");
         }
 
@@ -220,6 +239,48 @@ internal sealed class DxfStrokes(DxfContent content)
         }
 
         Keep(stroke, (entity.Whole(70) & ClosedFlag) != 0, layer, entity);
+    }
+
+    private void AddFitSpline(DxfEntity entity, Affine placement, string layer)
+    {
+        bool isClosed = (entity.Whole(70) & ClosedFlag) != 0;
+        List<Point> points = [];
+        foreach ((double x, double y) in entity.All(11).Zip(entity.All(21)))
+        {
+            var point = new Point(x, y);
+            if (points.Count == 0 || points[^1] != point)
+            {
+                points.Add(point);
+            }
+        }
+
+        if (isClosed && points.Count > 1 && points[^1] == points[0])
+        {
+            points.RemoveAt(points.Count - 1);
+        }
+
+        if (points.Count < (isClosed ? 3 : 2))
+        {
+            throw new DrawingException(entity.Line, entity.Type, "This spline passes too few points", "two points that differ, of a closed one three");
+        }
+
+        var curve = new FitCurve([.. points], Direction(entity, 12), Direction(entity, 13), isClosed);
+        var stroke = new StrokeBuilder(placement);
+        stroke.Begin(points[0]);
+        for (int i = 1; i < curve.Joints.Count; i++)
+        {
+            int joint = i - 1;
+            stroke.CurveTo(t => curve.At(t, joint), curve.Joints[joint], curve.Joints[i]);
+        }
+
+        _fitted.Add(entity.Type, entity.Line, layer);
+        Keep(stroke, isClosed, layer, entity);
+    }
+
+    private static Vector? Direction(DxfEntity entity, int code)
+    {
+        var direction = new Vector(entity.Number(code, 0), entity.Number(code + 10, 0));
+        return direction.Length > 0 ? direction : null;
     }
 
     private static bool IsRising(List<double> knots)
@@ -276,7 +337,12 @@ internal sealed class DxfStrokes(DxfContent content)
     private void Keep(StrokeBuilder stroke, bool isClosed, string layer, DxfEntity entity)
     {
         Count(stroke.Vertices.Count, entity);
-        Strokes.Add(new Stroke(stroke.Vertices, isClosed, layer, entity.Line));
+        if (!stroke.Vertices.TrueForAll(StrokeBuilder.IsWithinReach))
+        {
+            throw new DrawingException(entity.Line, entity.Type, "This entity lies farther out than can be computed with", StrokeBuilder.ReachInWords);
+        }
+
+        Strokes.Add(new Stroke(stroke.Vertices, isClosed, layer, entity.Line) { Kind = entity.Type });
     }
 
     private void Count(int more, DxfEntity entity)

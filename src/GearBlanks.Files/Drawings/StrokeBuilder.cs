@@ -8,6 +8,12 @@ internal sealed class StrokeBuilder(Affine placement)
     /// <summary>Greatest distance of an arc from the curve that it stands for, mm.</summary>
     public const double Tolerance = 0.0002;
 
+    /// <summary>What <see cref="IsWithinReach"/> allows.</summary>
+    public const string ReachInWords = "coordinates and radii up to 10000 km";
+
+    // mm: beyond, doubles tell no thousandths apart.
+    private const double FarthestOut = 1e10;
+
     private const int DeepestSplit = 14;
 
     private const int FirstSplit = 4;
@@ -63,6 +69,9 @@ internal sealed class StrokeBuilder(Affine placement)
             Split(t => placement.Apply(curve(t)), low, high, 0);
         }
     }
+
+    /// <summary>True for a vertex that is not too far out to be computed with.</summary>
+    public static bool IsWithinReach(PathVertex vertex) => Math.Abs(vertex.Point.X) <= FarthestOut && Math.Abs(vertex.Point.Y) <= FarthestOut && double.IsFinite(vertex.Bulge);
 
     private void Split(Func<double, Point> curve, double from, double to, int depth)
     {

@@ -13,30 +13,37 @@ internal sealed class SvgContent
 
     // No shapes, or shapes that are not drawn where they stand.
     private static readonly HashSet<string> Passed =
-        ["defs", "clipPath", "mask", "symbol", "marker", "pattern", "metadata", "title", "desc", "linearGradient", "radialGradient", "filter", "namedview", "text", "style"];
+        ["defs", "clipPath", "mask", "symbol", "marker", "pattern", "metadata", "title", "desc", "linearGradient", "radialGradient", "filter", "namedview", "text", "style", "image"];
 
-    private readonly XmlReader _reader;
-    private readonly SortedSet<string> _omitted = new(StringComparer.Ordinal);
+    // Drawn, but no contours.
+    private static readonly HashSet<string> Told = ["text", "image"];
+
+    private readonly SvgUses _uses;
+    private readonly LeftOut _omitted = new("they are no contours");
+    private readonly LeftOut _hidden = new("they are not displayed");
+    private readonly SvgStyles _styles = new();
+    private readonly List<string> _remarks = [];
+    private XmlReader _reader;
     private int _vertices;
 
-    private SvgContent(XmlReader reader) => _reader = reader;
+    private SvgContent(string text, XmlReader reader) => (_reader, _uses) = (reader, new SvgUses(() => Open(text)));
+
+    private readonly record struct Surroundings(Affine Placement, SvgView View, string Layer, IReadOnlyList<string> Groups, int Depth, int Uses, bool IsInvisible);
 
     public List<Stroke> Strokes { get; } = [];
 
-    public IReadOnlyCollection<string> Omitted => _omitted;
-
-    public string? Remark { get; private set; }
+    /// <summary>What there is to say of what was read, and of what was not.</summary>
+    public IEnumerable<string> Remarks => _remarks.Concat(_omitted.Remarks()).Concat(_hidden.Remarks());
 
     private int Line => ((IXmlLineInfo)_reader).LineNumber;
 
     /// <exception cref="DrawingException">It cannot be read, or holds what is refused.</exception>
     public static SvgContent Of(string text)
     {
-        var settings = new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null, IgnoreComments = true, IgnoreWhitespace = true };
         try
         {
-            using var reader = XmlReader.Create(new StringReader(text), settings);
-            var content = new SvgContent(reader);
+            using XmlReader reader = Open(text);
+            var content = new SvgContent(text, reader);
             content.Read();
             return content;
         }
@@ -48,11 +55,14 @@ internal sealed class SvgContent
         }
     }
 
+    private static XmlReader Open(string text) => XmlReader.Create(
+        new StringReader(text), new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null, IgnoreComments = true, IgnoreWhitespace = true });
+
     private void Read()
     {
         while (_reader.Read())
         {
-            RefuseInstruction();
+            SvgRefusals.Require(_reader);
             if (_reader.NodeType == XmlNodeType.Element)
             {
                 if (_reader.LocalName != "svg")
@@ -60,99 +70,133 @@ internal sealed class SvgContent
                     throw new DrawingException(Line, _reader.LocalName, "This is not an SVG drawing: its first element is another one", "a drawing saved as DXF (ASCII) or SVG");
                 }
 
-                RefuseReferences();
-                Affine placement = Page();
-                ReadChildren(placement, "", 0);
+                (SvgView page, string? remark) = SvgView.OfPage(_reader);
+                _remarks.AddRange(remark is null ? [] : [remark]);
+                ReadChildren(new Surroundings(page.Placement, page, "", [], 0, 0, false));
             }
         }
     }
 
-    // Pixels of 1/96 inch where the file gives no size, as CSS has them.
-    private Affine Page()
-    {
-        string? view = _reader.GetAttribute("viewBox");
-        (string? width, string? height) = (_reader.GetAttribute("width"), _reader.GetAttribute("height"));
-        List<double> box = view is null ? [] : SvgNumbers.All(view, Line);
-        if (view is not null && !(box is [_, _, > 0, > 0]))
-        {
-            throw new DrawingException(Line, view, "This viewBox cannot be read", "four numbers, the last two above 0");
-        }
-
-        (double? wide, double? high) = (DrawnUnits.OfSvg(width), DrawnUnits.OfSvg(height));
-        if ((wide ?? high) is null)
-        {
-            Remark = "The drawing does not say its size: a unit is taken for 1/96 inch.";
-        }
-
-        const double Pixel = 25.4 / 96;
-        if (box.Count == 0)
-        {
-            return Affine.Scale(Pixel, -Pixel);
-        }
-
-        double across = wide / box[2] ?? high / box[3] ?? Pixel;
-        double upward = high / box[3] ?? across;
-        double even = Math.Min(across, upward);
-        (across, upward) = _reader.GetAttribute("preserveAspectRatio")?.Trim() == "none" ? (across, upward) : (even, even);
-        return across > 0 && upward > 0
-            ? Affine.Scale(across, -upward)
-            : throw new DrawingException(Line, width, "The drawing has no size", "a width and a height above 0");
-    }
-
-    private void ReadChildren(Affine placement, string layer, int depth)
+    private void ReadChildren(Surroundings around)
     {
         if (_reader.IsEmptyElement)
         {
             return;
         }
 
-        if (depth > MostDepth)
+        if (around.Depth > MostDepth)
         {
             throw new DrawingException(Line, null, "Groups stand in groups without end", $"at most {MostDepth} deep");
         }
 
         while (_reader.Read() && _reader.NodeType != XmlNodeType.EndElement)
         {
-            RefuseInstruction();
+            SvgRefusals.Require(_reader);
             if (_reader.NodeType == XmlNodeType.Element)
             {
-                ReadElement(placement, layer, depth);
+                ReadElement(around);
             }
         }
     }
 
-    private void ReadElement(Affine placement, string layer, int depth)
+    private void ReadElement(Surroundings around)
     {
-        RefuseReferences();
         string name = _reader.LocalName;
         if (Passed.Contains(name) || IsHidden())
         {
-            Pass(name);
+            Pass(name, around.Layer);
             return;
         }
 
-        Affine placed = placement.After(SvgTransform.Of(_reader.GetAttribute("transform"), Line));
-        if (name is "g" or "a" or "switch")
+        Surroundings placed = around with { Placement = around.Placement.After(SvgTransform.Of(_reader.GetAttribute("transform"), Line)), IsInvisible = IsInvisible(around.IsInvisible) };
+        switch (name)
         {
-            ReadChildren(placed, _reader.GetAttribute("id") ?? layer, depth + 1);
+            case "g" or "a" or "switch":
+                ReadChildren(Within(placed));
+                break;
+            case "svg":
+                ReadChildren(Within(Shown(placed, SvgLength.Of(_reader, "width"), SvgLength.Of(_reader, "height"), Shift())));
+                break;
+            case "use":
+                Use(placed);
+                ReadChildren(placed with { Depth = placed.Depth + 1 });
+                break;
+            default:
+                ReadShape(name, placed);
+                break;
+        }
+    }
+
+    private void ReadShape(string name, Surroundings placed)
+    {
+        if (placed.IsInvisible)
+        {
+            Pass(name, placed.Layer);
             return;
         }
 
-        string own = Colour() is { } colour ? $"{layer} {colour}".TrimStart() : layer;
-        if (!SvgShapes.Read(_reader, name, placed, Line, (stroke, isClosed) => Keep(stroke, isClosed, own)))
+        // Programs that know no layers keep the colours that told them apart.
+        string own = Property("stroke") is { } colour ? $"{placed.Layer} {colour}".TrimStart() : placed.Layer;
+        if (!SvgShapes.Read(_reader, name, placed.Placement, Line, (stroke, isClosed) => Keep(stroke, isClosed, name, own, placed.Groups)))
         {
-            throw new DrawingException(Line, name, "Elements of this kind are not read", "path, circle, ellipse, rect, line, polyline, polygon and groups of them: turn this one into a path");
+            throw new DrawingException(
+                Line, name, "Elements of this kind are not read", "path, circle, ellipse, rect, line, polyline, polygon, use and groups of them: turn this one into a path");
         }
 
-        ReadChildren(placed, layer, depth + 1);
+        ReadChildren(placed with { Depth = placed.Depth + 1 });
+    }
+
+    private Surroundings Within(Surroundings around)
+    {
+        string[] names = [.. new[] { _reader.GetAttribute("id"), _reader.GetAttribute("label", "http://www.inkscape.org/namespaces/inkscape") }.OfType<string>()];
+        return around with { Layer = _reader.GetAttribute("id") ?? around.Layer, Groups = names.Length == 0 ? around.Groups : [.. around.Groups, .. names], Depth = around.Depth + 1 };
+    }
+
+    private Affine Shift() => Affine.Shift(SvgLength.Of(_reader, "x") ?? 0, SvgLength.Of(_reader, "y") ?? 0);
+
+    private Surroundings Shown(Surroundings around, double? width, double? height, Affine shift)
+    {
+        SvgView view = SvgView.Of(_reader, width, height, around.View);
+        return around with { Placement = around.Placement.After(shift).After(view.Placement), View = view };
+    }
+
+    // What is used is read where it is used; what a reader finds on its way there stays where it is.
+    private void Use(Surroundings placed)
+    {
+        string? reference = _reader.GetAttribute("href") ?? _reader.GetAttribute("href", "http://www.w3.org/1999/xlink");
+        if (reference is null)
+        {
+            return;
+        }
+
+        (double? width, double? height, Affine shift) = (SvgLength.Of(_reader, "width"), SvgLength.Of(_reader, "height"), Shift());
+        Surroundings inside = placed with { Placement = placed.Placement.After(shift), Uses = placed.Uses + 1, Depth = placed.Depth + 1 };
+        XmlReader before = _reader;
+        using XmlReader used = _uses.Find(reference.Trim(), inside.Uses, Line);
+        _reader = used;
+        SvgRefusals.Require(_reader);
+        if (_reader.LocalName == "symbol" && !IsHidden())
+        {
+            ReadChildren(Within(Shown(inside, width, height, Affine.None)));
+        }
+        else
+        {
+            ReadElement(inside);
+        }
+
+        _reader = before;
     }
 
     // What is passed over is still looked through for what is refused.
-    private void Pass(string name)
+    private void Pass(string name, string layer)
     {
-        if (name == "text")
+        if (Told.Contains(name))
         {
-            _omitted.Add(name);
+            _omitted.Add(name, Line, layer);
+        }
+        else if (!Passed.Contains(name))
+        {
+            _hidden.Add(name, Line, layer);
         }
 
         if (_reader.IsEmptyElement)
@@ -163,83 +207,34 @@ internal sealed class SvgContent
         int depth = _reader.Depth;
         while (_reader.Read() && _reader.Depth > depth)
         {
-            RefuseInstruction();
-            if (_reader.NodeType == XmlNodeType.Element)
+            SvgRefusals.Require(_reader);
+            if (name == "style" && _reader.NodeType is XmlNodeType.Text or XmlNodeType.CDATA)
             {
-                RefuseReferences();
-            }
-            else if (name == "style" && _reader.NodeType is XmlNodeType.Text or XmlNodeType.CDATA)
-            {
-                RefuseStyle(_reader.Value);
+                ReadStyle(_reader.Value);
             }
         }
     }
 
-    // Programs that know no layers keep the colours that told them apart.
-    private string? Colour()
+    private void ReadStyle(string sheet)
     {
-        const string Key = "stroke:";
-        string style = _reader.GetAttribute("style") ?? "";
-        int at = style.IndexOf(Key, StringComparison.Ordinal);
-        return at < 0 ? _reader.GetAttribute("stroke") : style[(at + Key.Length)..].Split(';')[0].Trim();
-    }
-
-    private bool IsHidden() => _reader.GetAttribute("display") == "none"
-        || (_reader.GetAttribute("style") ?? "").Replace(" ", "", StringComparison.Ordinal).Contains("display:none", StringComparison.Ordinal);
-
-    private void RefuseInstruction()
-    {
-        if (_reader.NodeType == XmlNodeType.ProcessingInstruction)
+        SvgRefusals.RequireStyle(sheet, Line);
+        if (!_styles.Add(sheet))
         {
-            throw new DrawingException(Line, _reader.Name, "This file refers to another one, which is not looked for", "the drawing saved as plain SVG");
+            _remarks.Add(FormattableString.Invariant($"The style sheet in line {Line} hides something by more than a class, an id or an element's kind: that is read all the same."));
         }
     }
 
-    private void RefuseReferences()
-    {
-        if (_reader.LocalName is "script" or "foreignObject" or "handler")
-        {
-            throw new DrawingException(Line, _reader.LocalName, "This drawing holds a script or foreign content: it is not read", "the drawing saved as plain SVG");
-        }
+    // An element's own style says it before a sheet does, a sheet before an attribute.
+    private string? Property(string name) =>
+        SvgStyles.Value(_reader.GetAttribute("style") ?? "", name)
+        ?? _styles.Of(_reader.LocalName, _reader.GetAttribute("id"), _reader.GetAttribute("class"), name)
+        ?? _reader.GetAttribute(name)?.Trim();
 
-        if (!_reader.HasAttributes)
-        {
-            return;
-        }
+    private bool IsHidden() => Property("display") == "none";
 
-        for (bool more = _reader.MoveToFirstAttribute(); more; more = _reader.MoveToNextAttribute())
-        {
-            (string name, string value) = (_reader.LocalName, _reader.Value.Trim());
-            if (name.StartsWith("on", StringComparison.OrdinalIgnoreCase) || value.StartsWith("javascript:", StringComparison.OrdinalIgnoreCase))
-            {
-                throw new DrawingException(Line, name, "This drawing holds a script: it is not read", "the drawing saved as plain SVG");
-            }
+    private bool IsInvisible(bool around) => Property("visibility") is { } own && own != "inherit" ? own is "hidden" or "collapse" : around;
 
-            if (name == "href" && !value.StartsWith('#'))
-            {
-                throw new DrawingException(Line, value, "This drawing refers to another file, which is not looked for", "a drawing with everything in it");
-            }
-
-            if (_reader.NamespaceURI != "http://www.w3.org/2000/xmlns/")
-            {
-                RefuseStyle(value);
-            }
-        }
-
-        _reader.MoveToElement();
-    }
-
-    private void RefuseStyle(string style)
-    {
-        int at = style.IndexOf("url(", StringComparison.OrdinalIgnoreCase);
-        if (style.Contains("@import", StringComparison.OrdinalIgnoreCase)
-            || (at >= 0 && !style[(at + 4)..].TrimStart(' ', '"', '\'').StartsWith('#')))
-        {
-            throw new DrawingException(Line, style, "This drawing refers to another file, which is not looked for", "a drawing with everything in it");
-        }
-    }
-
-    private void Keep(StrokeBuilder stroke, bool isClosed, string layer)
+    private void Keep(StrokeBuilder stroke, bool isClosed, string name, string layer, IReadOnlyList<string> groups)
     {
         _vertices += stroke.Vertices.Count;
         if (_vertices > MostVertices)
@@ -247,6 +242,11 @@ internal sealed class SvgContent
             throw new DrawingException(Line, null, "This drawing is too large to be a gear's", "a file with one part");
         }
 
-        Strokes.Add(new Stroke(stroke.Vertices, isClosed, layer, Line));
+        if (!stroke.Vertices.TrueForAll(StrokeBuilder.IsWithinReach))
+        {
+            throw new DrawingException(Line, name, "This element lies farther out than can be computed with", StrokeBuilder.ReachInWords);
+        }
+
+        Strokes.Add(new Stroke(stroke.Vertices, isClosed, layer, Line) { Kind = name, Groups = groups });
     }
 }

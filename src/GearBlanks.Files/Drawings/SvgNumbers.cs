@@ -1,8 +1,11 @@
 namespace GearBlanks.Files.Drawings;
 
 /// <summary>Reads numbers as SVG packs them: with or without commas, signs or points as separators.</summary>
-internal sealed class SvgNumbers(string text, int line)
+internal sealed class SvgNumbers(string text, int line, string key)
 {
+    // Letters to either side of a fault that are shown.
+    private const int Shown = 24;
+
     private int _at;
 
     public bool IsAtEnd
@@ -26,9 +29,9 @@ internal sealed class SvgNumbers(string text, int line)
 
     /// <summary>All numbers of a list.</summary>
     /// <exception cref="DrawingException">Something else stands among them.</exception>
-    public static List<double> All(string text, int line)
+    public static List<double> All(string text, int line, string key)
     {
-        var reader = new SvgNumbers(text, line);
+        var reader = new SvgNumbers(text, line, key);
         List<double> values = [];
         while (!reader.IsAtEnd)
         {
@@ -70,8 +73,14 @@ internal sealed class SvgNumbers(string text, int line)
         return _at < text.Length && text[_at] is '0' or '1' ? text[_at++] == '1' : throw Wrong();
     }
 
-    public DrawingException Wrong() => new(
-        line, text.Substring(Math.Min(_at, text.Length), Math.Min(30, text.Length - Math.Min(_at, text.Length))), "A number is missing or wrong here", "numbers with decimal points");
+    /// <summary>What stands around the fault, and where it is in it.</summary>
+    public DrawingException Wrong()
+    {
+        int at = Math.Min(_at, text.Length);
+        (int from, int to) = (Math.Max(0, at - Shown), Math.Min(text.Length, at + Shown));
+        string near = $"{(from > 0 ? "..." : "")}{text[from..at]} <here> {text[at..to]}{(to < text.Length ? "..." : "")}";
+        return new(line, near.ReplaceLineEndings(" "), "A number is missing or wrong here", "numbers with decimal points") { Key = key };
+    }
 
     private void SkipDigits()
     {

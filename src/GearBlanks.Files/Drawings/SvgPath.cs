@@ -16,7 +16,7 @@ internal sealed class SvgPath
 
     private SvgPath(string data, Affine placement, int line, Action<StrokeBuilder, bool> keep)
     {
-        (_numbers, _placement, _keep) = (new SvgNumbers(data, line), placement, keep);
+        (_numbers, _placement, _keep) = (new SvgNumbers(data, line, "d"), placement, keep);
     }
 
     /// <exception cref="DrawingException">The data cannot be read.</exception>

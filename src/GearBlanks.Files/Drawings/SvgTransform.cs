@@ -14,9 +14,9 @@ internal static class SvgTransform
         {
             int open = rest.IndexOf('(', StringComparison.Ordinal);
             int close = rest.IndexOf(')', StringComparison.Ordinal);
-            if (open <= 0 || close < open || One(rest[..open].Trim(), SvgNumbers.All(rest[(open + 1)..close], line)) is not { IsUsable: true } one)
+            if (open <= 0 || close < open || One(rest[..open].Trim(), SvgNumbers.All(rest[(open + 1)..close], line, "transform")) is not { IsUsable: true } one)
             {
-                throw new DrawingException(line, text, "This transform cannot be read", "matrix, translate, scale, rotate, skewX and skewY that leave something to see");
+                throw new DrawingException(line, text, "This transform cannot be read", "matrix, translate, scale, rotate, skewX and skewY that leave something to see") { Key = "transform" };
             }
 
             all = all.After(one);

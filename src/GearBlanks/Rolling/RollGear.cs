@@ -50,6 +50,7 @@ public sealed class RollGear
     /// <summary>Base pitch, mm: as designed, else measured on the middle of the flanks.</summary>
     public double BasePitch => Toothing is { } known
         ? Math.PI * known.Module * Math.Cos(known.PressureAngle)
+        : Kind == RollKind.Rack ? Pitch * FlankCosine
         : 2 * Math.PI * BaseRadius / Teeth;
 
     /// <summary>The teeth as designed; null where the gear is an outline only.</summary>
@@ -104,18 +105,43 @@ public sealed class RollGear
     /// <param name="isRing">True where the material lies outside.</param>
     /// <exception cref="GearGeometryException">The contour has no teeth, or they do not stand evenly around the origin.</exception>
     public static RollGear OfPath(string name, ArcPath outline, bool isRing = false) =>
-        OfCurves(name, Enumerable.Range(0, PathPiece.CountIn(outline)).Select(i => PathPiece.At(outline, i).AsCurve()), isRing);
+        OfCurves(name, CurvesOf(outline), isRing);
+
+    /// <summary>A rack of lines and arcs, as files carry it.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="outline">The contour, counter-clockwise, its teeth upward along the X axis.</param>
+    /// <param name="root">Height of its roots, mm.</param>
+    /// <param name="tip">Height of its tips, mm.</param>
+    /// <exception cref="GearGeometryException">It has no teeth, or they do not stand evenly.</exception>
+    public static RollGear OfRack(string name, ArcPath outline, double root, double tip) =>
+        Even(new RollGear(name, RollKind.Rack, new RollTeeth(CurvesOf(outline), RollKind.Rack, (root, tip)).Sides(), null), "along its line");
+
+    private static IEnumerable<Curve> CurvesOf(ArcPath outline) => Enumerable.Range(0, PathPiece.CountIn(outline)).Select(i => PathPiece.At(outline, i).AsCurve());
 
     private static RollGear OfCurves(string name, IEnumerable<Curve> curves, bool isRing)
     {
         RollKind kind = isRing ? RollKind.Ring : RollKind.External;
-        var gear = new RollGear(name, kind, new RollTeeth(curves, kind, null).Sides(), null);
+        return Even(new RollGear(name, kind, new RollTeeth(curves, kind, null).Sides(), null), "around its centre");
+    }
+
+    private static RollGear Even(RollGear gear, string where)
+    {
         double worst = Enumerable.Range(0, gear.Teeth).Max(gear.Unevenness);
         return worst <= MostUneven
             ? gear
             : throw new GearGeometryException(
-                "uneven-teeth", $"The teeth of {name} do not stand evenly around its centre; pitches off", worst, MostUneven,
+                "uneven-teeth", $"The teeth of {gear.Name} do not stand evenly {where}; pitches off", worst, MostUneven,
                 $"see that the centre is right and that none of the {gear.Teeth} teeth found is broken out or no tooth");
+    }
+
+    // Of a rack's flanks against its tooth's middle line, the middle one over all sides.
+    private double FlankCosine
+    {
+        get
+        {
+            double[] cosines = [.. Sides.Select(side => side.SlopeAt((side.Tip + FormRadius) / 2).X).Order()];
+            return cosines[cosines.Length / 2];
+        }
     }
 
     private double Unevenness(int tooth)

@@ -31,7 +31,7 @@ public sealed class BadDrawingTests
         { Block("A", Circle(0, 0, 5)) + Head + "0\nINSERT\n2\nA\n10\n0\n20\n0\n41\n0\n" + Tail, ["inserted with a scale of 0"] },
         { Block("A", Circle(0, 0, 5)) + Head + "0\nINSERT\n2\nA\n10\n0\n20\n0\n70\n30000\n71\n30000\n44\n1\n45\n1\n" + Tail, ["With all its blocks this drawing is too large"] },
         { Head + "0\nCIRCLE\n10\n0\n20\n0\n40\n-3\n" + Tail, ["Its radius is not greater than 0"] },
-        { Head + "0\nSPLINE\n71\n3\n11\n0\n21\n0\n11\n1\n21\n1\n" + Tail, ["This spline is given by points it passes only"] },
+        { Head + "0\nSPLINE\n71\n3\n11\n2\n21\n1\n11\n2\n21\n1\n" + Tail, ["This spline passes too few points"] },
         { Head + "0\nSPLINE\n71\n3\n40\n0\n40\n1\n10\n0\n20\n0\n10\n1\n20\n1\n" + Tail, ["do not belong together"] },
         { Head + "0\nLWPOLYLINE\n70\n1\n10\n0\n20\n0\n" + Tail, ["fewer than two vertices"] },
         { Head + "0\nPOLYLINE\n66\n1\n70\n64\n0\nVERTEX\n10\n0\n20\n0\n0\nSEQEND\n" + Tail, ["This polyline is a mesh in space"] },
@@ -61,7 +61,8 @@ public sealed class BadDrawingTests
         { Page("<a href='javascript:run()'/>"), ["holds a script"] },
         { Page("<image href='http://example.com/gear.png'/>"), ["refers to another file, which is not looked for", "http://example.com/gear.png"] },
         { Page("<use href='other.svg#gear'/>"), ["refers to another file"] },
-        { Page("<use href='#gear'/>"), ["use", "Elements of this kind are not read"] },
+        { Page("<use href='#gear'/>"), ["href = #gear: There is no element of this name in the file"] },
+        { Page("<mesh/>"), ["mesh", "Elements of this kind are not read"] },
         { Page("<defs><script/></defs>"), ["script"] },
         { Page("<style>@import url(http://example.com/a.css);</style>"), ["refers to another file"] },
         { Page("<path style=\"fill:url('http://example.com/a.svg#b')\" d='M0 0L5 0L5 5Z'/>"), ["refers to another file"] },
@@ -135,7 +136,7 @@ public sealed class BadDrawingTests
                         break;
                 }
 
-                Outcome<DrawnGear> read = DrawingReader.Parse(bad, "bad", null, "--centre-a");
+                Outcome<DrawnGear> read = DrawingReader.Parse(bad, "bad", DrawingChoice.All);
                 Assert.True(read.Value is not null || read.Problems.Length > 0);
             }
         }
