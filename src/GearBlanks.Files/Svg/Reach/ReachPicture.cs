@@ -114,7 +114,7 @@ internal sealed class ReachPicture
     {
         (string Text, Ink Ink)[] items =
         [
-            ("nominal outline and material", new Ink(Look.Dark, 0.25, Material)),
+            ("nominal outline and material, holes left out", new Ink(Look.Dark, 0.25, Material)),
             ("stays uncut", new Ink(null, 0, Uncut)),
             ("the tool where it gets stuck", new Ink("#5a6670", 0.2)),
         ];
