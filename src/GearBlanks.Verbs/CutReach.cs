@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using GearBlanks.Findings;
 using GearBlanks.Mechanisms;
 using GearBlanks.Mechanisms.Reach;

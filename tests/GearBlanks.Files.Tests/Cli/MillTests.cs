@@ -19,7 +19,7 @@ public sealed class MillTests
         Ran cut = Ran.Of("cut", Dial, "--machine", machine, "--out", desk["out"], "--json");
         Ran reach = Ran.Of("reach", Dial, "--machine", machine, "--json");
         Assert.Equal((1, 1), (cut.Exit, reach.Exit));
-        string[] failing = [.. Failing(cut.Json.GetProperty("findings"))];
+        string[] failing = [.. Failing(cut.Json.GetProperty("check").GetProperty("findings"))];
         Assert.NotEmpty(failing);
         Assert.Equal(reach.Json.GetProperty("gears").EnumerateArray().SelectMany(gear => Failing(gear.GetProperty("findings"))).Order(), failing.Order());
 
@@ -35,7 +35,7 @@ public sealed class MillTests
         using Desk desk = Desk.WithJob();
         Ran cut = Ran.Of("cut", Dial, "--machine", "end-mill-0-8mm", "--out", desk["out"], "--json");
         Assert.Equal(0, cut.Exit);
-        Assert.Contains(cut.Json.GetProperty("findings").EnumerateArray(), finding => finding.GetProperty("name").GetString() == "as-cut-clearance");
+        Assert.Contains(cut.Json.GetProperty("check").GetProperty("findings").EnumerateArray(), finding => finding.GetProperty("name").GetString() == "as-cut-clearance");
     }
 
     /// <summary>A beam that follows the root leaves teeth as they are drawn; one that stays off it is held against the mate.</summary>
@@ -46,7 +46,7 @@ public sealed class MillTests
     {
         using Desk desk = Desk.WithJob();
         Ran cut = Ran.Of("cut", Dial, "--kerf", kerf, "--out", desk["out"], "--json");
-        Assert.Equal(counts, cut.Json.GetProperty("findings").EnumerateArray().Any(finding => finding.GetProperty("name").GetString() == "as-cut-clearance"));
+        Assert.Equal(counts, cut.Json.GetProperty("check").GetProperty("findings").EnumerateArray().Any(finding => finding.GetProperty("name").GetString() == "as-cut-clearance"));
         Assert.Equal(counts ? 1 : 0, cut.Exit);
     }
 

@@ -6,6 +6,7 @@ using GearBlanks.Curves.Fitting;
 using GearBlanks.Cutting;
 using GearBlanks.Cutting.Routes;
 using GearBlanks.Teeth;
+using NetTopologySuite.Algorithm.Locate;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Distance;
 using Point = GearBlanks.Curves.Point;
@@ -22,6 +23,8 @@ internal sealed class RoutedPart
         ImmutableDictionary.CreateRange(Enum.GetValues<Operation>().Select(operation => KeyValuePair.Create(operation, operation.ToString()))), false);
 
     private readonly double _centre;
+    private readonly IndexedFacetDistance _edge;
+    private readonly IndexedPointInAreaLocator _material;
 
     /// <param name="blank">The part.</param>
     /// <param name="centre">Diameter of the tool whose centre runs on the contours, mm; 0 for none.</param>
@@ -31,19 +34,17 @@ internal sealed class RoutedPart
         Teeth = blank.Gear;
         Part nominal = PartBuilder.Build(blank);
         Closed = PartDrawing.Of(centre > 0 ? Compensation.Of(nominal, Kerf.Of(centre)) : nominal, Layers, Tolerance, Pieces.Arcs, ["part"]);
-        Material = Factory.CreatePolygon(Ring(nominal.Outside), [.. nominal.Holes.Select(Ring)]);
-        Edge = new IndexedFacetDistance(Material.Boundary);
+        Polygon material = Factory.CreatePolygon(Ring(nominal.Outside), [.. nominal.Holes.Select(Ring)]);
+        _edge = new IndexedFacetDistance(material.Boundary);
+        _material = new IndexedPointInAreaLocator(material);
     }
 
+    /// <summary>Its teeth.</summary>
     public Toothing Teeth { get; }
 
     public Drawing Closed { get; }
 
-    public Polygon Material { get; }
-
-    public IndexedFacetDistance Edge { get; }
-
-    public static Blank Of(string kind) => new("part", Toothed(kind), 2, kind switch
+    public static Blank Of(string kind, Cutouts? cutouts = null) => new("part", Toothed(kind), 2, cutouts ?? kind switch
     {
         "ring" => new Cutouts { Holes = [new Circle(new Point(29.5, 0), 1.2), new Circle(new Point(0, 29.5), 2)] },
         "rack" => new Cutouts { Holes = [new Circle(new Point(10, -6), 1.7), new Circle(new Point(-12, -6), 1)] },
@@ -65,18 +66,18 @@ internal sealed class RoutedPart
 
     /// <summary>The pieces of an operation, each as a dense line.</summary>
     public static LineString[] Lines(Drawing drawing, Operation operation) => [.. Paths(drawing, operation).Select(path =>
-        Factory.CreateLineString([.. Enumerable.Range(0, PathPiece.CountIn(path)).SelectMany(i => Dense(PathPiece.At(path, i))).Select(p => new Coordinate(p.X, p.Y))]))];
+        Factory.CreateLineString([.. Enumerable.Range(0, PathPiece.CountIn(path)).SelectMany(i => Dense(PathPiece.At(path, i), 16)).Select(p => new Coordinate(p.X, p.Y))]))];
 
     public static IEnumerable<ArcPath> Paths(Drawing drawing, Operation operation) => drawing.Layers.Single(layer => layer.Operation == operation).Paths;
 
-    public static IEnumerable<Point> Dense(PathPiece piece) => Enumerable.Range(0, 81).Select(i => piece.PointAt(i / 80.0));
+    public static IEnumerable<Point> Dense(PathPiece piece, int parts = 40) => Enumerable.Range(0, parts + 1).Select(i => piece.PointAt((double)i / parts));
 
     /// <summary>How far a point is from the part, mm; negative inside its material.</summary>
     public double Room(Point point)
     {
-        NetTopologySuite.Geometries.Point at = Factory.CreatePoint(new Coordinate(point.X, point.Y));
-        double room = Edge.Distance(at);
-        return room > 0 && Material.Contains(at) ? -room : room;
+        var at = new Coordinate(point.X, point.Y);
+        double room = _edge.Distance(Factory.CreatePoint(at));
+        return _material.Locate(at) == Location.Interior ? -room : room;
     }
 
     private static LinearRing Ring(Outline outline)
@@ -87,7 +88,7 @@ internal sealed class RoutedPart
 
     private static IEnumerable<Point> Fine(Curve curve)
     {
-        int steps = curve is Arc { IsFullCircle: true } ? 2000 : curve is Line ? 1 : Math.Max(16, (int)(curve.StartPoint.DistanceTo(curve.EndPoint) / 0.05));
+        int steps = curve is Arc { IsFullCircle: true } ? 2000 : curve is Line ? 1 : Math.Max(16, (int)(curve.LengthBetween(curve.Start, curve.End) / 0.05));
         return Enumerable.Range(0, steps).Select(i => curve.PointAt(curve.Start + ((curve.End - curve.Start) * i / steps)));
     }
 }

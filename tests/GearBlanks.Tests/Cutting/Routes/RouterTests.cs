@@ -159,9 +159,10 @@ public sealed class RouterTests
     {
         Toothing gear = Made("gear", 24, 1);
         Drawing closed = PartDrawing.Of(PartBuilder.Build(new Blank("part", gear, 2, new Cutouts { Bore = null, Holes = Holes(gear) }, [1])), Layers, Tolerance, Pieces.Arcs, ["part"]);
-        (Drawing drawing, ImmutableArray<string> remarks) = Router.Of(closed, gear, RoutePlan.None, 0, 0);
+        (Drawing drawing, ImmutableArray<string> remarks, string words) = Router.Of(closed, gear, RoutePlan.None, 0, 0);
         Assert.Same(closed, drawing);
         Assert.Empty(remarks);
+        Assert.Empty(words);
     }
 
     /// <summary>All pieces together are the contour again, but for the tabs.</summary>

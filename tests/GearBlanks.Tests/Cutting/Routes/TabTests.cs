@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
 using GearBlanks.Blanks;
-using GearBlanks.Curves;
 using GearBlanks.Cutting;
 using GearBlanks.Cutting.Routes;
 using GearBlanks.Findings;
 using GearBlanks.Teeth;
 using NetTopologySuite.Geometries;
+using NetTopologySuite.Operation.Distance;
+using Point = GearBlanks.Curves.Point;
 
 namespace GearBlanks.Tests.Cutting.Routes;
 
@@ -22,12 +23,11 @@ public sealed class TabTests
     [InlineData("gear", 1, 0.4)]
     [InlineData("D bore", 1, 0.6)]
     [InlineData("ring", 1, 1.5)]
-    [InlineData("ring", 3.175, 1.5)]
     [InlineData("rack", 0.8, 0.6)]
     [InlineData("rack", 1, 5)]
     public void A_tab_is_as_wide_as_told(string kind, double centre, double asked)
     {
-        var part = new RoutedPart(RoutedPart.Of(kind) with { Cutouts = Cutouts.None }, centre);
+        var part = new RoutedPart(RoutedPart.Of(kind, Cutouts.None), centre);
         (Drawing drawing, ImmutableArray<string> remarks, string words) = part.Routed(new RoutePlan(StartPlace.Tip, null, 0, 4, asked));
         LineString[] pieces = RoutedPart.Lines(drawing, Operation.CutOutside);
         Assert.Equal(4, pieces.Length);
@@ -40,7 +40,7 @@ public sealed class TabTests
         Assert.Equal(widths.Min() < asked - 0.002, remarks.Any(remark => remark.Contains(" wide: ", StringComparison.Ordinal)));
 
         // Nothing of the path comes nearer to another piece than its end.
-        Assert.All(pieces.Index(), piece => Assert.True(piece.Item.Distance(pieces[(piece.Index + 1) % pieces.Length]) - centre > widths.Min() - 0.002));
+        Assert.All(pieces.Index(), piece => Assert.True(IndexedFacetDistance.Distance(piece.Item, pieces[(piece.Index + 1) % pieces.Length]) - centre > widths.Min() - 0.002));
 
         static string Told(double width) => Words.Mm(Math.Floor((width * 1000) + 0.01) / 1000);
     }
