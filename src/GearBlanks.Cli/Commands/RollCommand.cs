@@ -12,7 +12,8 @@ internal static class RollCommand
     private const string About =
         """
         Roll two gears against each other before they are cut: how evenly they turn, their backlash all the way round, and what is in the way.
-        Drawings are DXF or SVG files from anywhere, one part in each; the first one drives.
+        Drawings are DXF or SVG files from anywhere, one part in each; the first one drives, but a rack is always driven.
+        A rack lies as it may; the distance counts to the line on which its teeth and gaps are equally wide, or to the line through its --centre.
 
         Examples:
           gearblanks roll wheel.dxf pinion.svg --distance 40 --plot roll.svg
@@ -28,7 +29,7 @@ internal static class RollCommand
     {
         var first = new FileArgument("A", "The drawing of the gear that drives.") { Arity = ArgumentArity.ZeroOrOne };
         var second = new FileArgument("B", "The drawing of the other gear.") { Arity = ArgumentArity.ZeroOrOne };
-        Option<double?> distance = new OneWord<double?>("--distance", "MM", "Distance of the axes. [default: the job's]", WordReaders.Length(SharedOptions.Size));
+        Option<double?> distance = new OneWord<double?>("--distance", "MM", "Distance of the axes; to a rack from the axis to its reference line. [default: the job's]", WordReaders.Length(SharedOptions.Size));
         Option<(double? First, double? Second)?> firstCentre = Centre("--centre-a", "A");
         Option<(double? First, double? Second)?> secondCentre = Centre("--centre-b", "B");
         var layers = new Option<string[]>("--layer") { Description = "A layer (SVG: a group) of the drawings that is read, the others are not; may be given more than once. [default: all]", HelpName = "NAME", Arity = ArgumentArity.OneOrMore };
@@ -68,7 +69,7 @@ internal static class RollCommand
     }
 
     private static TwoWords<double?> Centre(string name, string gear) => new(
-        name, "X Y", $"Axis of {gear} in its drawing's own coordinates, mm. [default: the middle of its bore]", WordReaders.Length(Anywhere));
+        name, "X Y", $"Axis of {gear} in its drawing's own coordinates, mm; of a rack a point of its reference line. [default: the middle of its bore; a rack's line of equal teeth and gaps]", WordReaders.Length(Anywhere));
 
     private static Point? PointOf((double? First, double? Second)? words) => words is ({ } x, { } y) ? new Point(x, y) : null;
 }

@@ -14,8 +14,11 @@ internal sealed record ToothRow(PathVertex[] Vertices, int[] Tips, int[] Roots)
     // Of the depth: tips and roots of a row are level within this, even of a bad one.
     private const double Level = 0.2;
 
-    // Of the step from tip to tip.
-    private const double Even = 0.5;
+    // Of the step from tip to tip; a tooth more or less is told where the row is rolled.
+    private const double Even = 0.75;
+
+    // mm: a land that was written with rounded numbers is level within this, and its first end stands for it.
+    private const double Flat = 1e-5;
 
     private const int Fewest = 4;
 
@@ -94,7 +97,7 @@ internal sealed record ToothRow(PathVertex[] Vertices, int[] Tips, int[] Roots)
         (bool isFalling, int best) = (true, 0);
         for (int i = 1; i < count; i++)
         {
-            bool isBeyond = isFalling ? Y(i) < Y(best) : Y(i) > Y(best);
+            bool isBeyond = isFalling ? Y(i) < Y(best) - Flat : Y(i) > Y(best) + Flat;
             if (isBeyond)
             {
                 best = i;
