@@ -22,7 +22,8 @@ internal sealed class SvgUses(Func<XmlReader> open)
         if (depth > Deepest || ++_count > Most)
         {
             throw new DrawingException(
-                line, reference, "Uses of elements stand in uses without end", FormattableString.Invariant($"at most {Deepest} deep, {Most} in all")) { Key = "href" };
+                line, reference, "Uses of elements stand in uses without end", FormattableString.Invariant($"at most {Deepest} deep, {Most} in all"))
+            { Key = "href" };
         }
 
         _elements ??= Elements();
