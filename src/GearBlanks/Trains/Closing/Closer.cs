@@ -84,8 +84,9 @@ public static class Closer
         bool IsIn(ShiftState state) => violation(state) <= 0;
         if (!states.Any(IsIn))
         {
+            // A stretch between two samples, if any.
             double dip = Dip(ts, states, at, violation);
-            return IsIn(at(dip)) ? dip : null;
+            return IsIn(at(dip)) ? Between(Edge(ts.Last(t => t <= dip), dip), Edge(ts.First(t => t >= dip), dip), dip).T : null;
         }
 
         (double Objective, double T) best = (double.PositiveInfinity, 0);
@@ -98,14 +99,17 @@ public static class Closer
 
             double left = i == 0 ? ts[i] : IsIn(states[i - 1]) ? ts[i - 1] : Edge(ts[i - 1], ts[i]);
             double right = i == ts.Length - 1 ? ts[i] : IsIn(states[i + 1]) ? ts[i + 1] : Edge(ts[i + 1], ts[i]);
-            foreach (double t in (double[])[Minimum(s => at(s).Objective, left, right), left, right, ts[i]])
-            {
-                ShiftState state = at(t);
-                best = IsIn(state) && state.Objective < best.Objective ? (state.Objective, t) : best;
-            }
+            (double Objective, double T) found = Between(left, right, ts[i]);
+            best = found.Objective < best.Objective ? found : best;
         }
 
         return best.T;
+
+        // The best of a stretch that is all in, but for its ends.
+        (double Objective, double T) Between(double left, double right, double inside) =>
+            ((double[])[Minimum(s => at(s).Objective, left, right), left, right, inside])
+                .Select(t => (State: at(t), T: t)).Where(one => IsIn(one.State))
+                .Select(one => (one.State.Objective, one.T)).DefaultIfEmpty((double.PositiveInfinity, inside)).MinBy(one => one.Item1);
 
         bool IsBetter(int j, int i) => j >= 0 && j < ts.Length && IsIn(states[j]) && states[j].Objective < states[i].Objective;
 

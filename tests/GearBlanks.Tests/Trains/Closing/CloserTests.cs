@@ -54,6 +54,16 @@ public sealed class CloserTests
         Assert.True(closed > 100, $"{closed} closed, {open} not");
     }
 
+    /// <summary>The shifts that are comfortable are 0.0034 wide here, between two samples of the search: still the best of them is to be found.</summary>
+    [Fact]
+    public void A_narrow_stretch_is_searched_too()
+    {
+        ClosingTask task = Task(ShiftRule.EqualLand, [(39, 1.6704545454545454), (12, 1.6704545454545454)], [(0, 1, 41.94886363636363)]);
+        ClosedGroup group = Closer.Solve(task).Single();
+        Assert.Equal(Level.Ok, group.Level);
+        Assert.Equal(0.16414, group.Objective, 2e-5);
+    }
+
     [Theory]
     [InlineData(20, 40, 31.7)]
     [InlineData(11, 43, 29.0)]
