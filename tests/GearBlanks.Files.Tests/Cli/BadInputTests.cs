@@ -119,7 +119,6 @@ public class BadInputTests
         { "cut ~/pair.toml --out ~/new --start flank", ["--start = flank: This is none of the choices", "tip, root"] },
         { "cut ~/pair.toml --out ~/new --machine end-mill-3-175mm", ["kerf-closes-gap", "end mill to cut its sides", "use an end mill of at most", "gearblanks reach"] },
         { "cut ~/pair.toml --out ~/new --machine end-mill-1mm --kerf 0", ["--kerf: ", "kerf-contradicts-path", "leave the kerf out"] },
-        { "gear --module 1 --teeth 20 --machine end-mill-1mm --kerf 0 --out ~/new.dxf", ["--kerf: ", "kerf-contradicts-path", "leave the kerf out"] },
         { "cut ~/pair.toml --out ~/new --dxf-version r14", ["--dxf-version = r14: This is none of the choices", "r2000, r12"] },
         { "gear --module 1 --teeth 20 --pieces arc --out ~/new.dxf", ["--pieces = arc: This is none of the choices", "Nearest: arcs"] },
         { "mesh --module 1 --teeth 20 40 --tip-rule clearence", ["--tip-rule = clearence: This is none of the choices", "Nearest: clearance"] },

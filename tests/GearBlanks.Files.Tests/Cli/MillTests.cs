@@ -25,7 +25,7 @@ public sealed class MillTests
 
         // As with every check that fails, the files are there and say so.
         Assert.All(Directory.EnumerateFiles(desk["out"], "*.dxf"), file => Assert.True(NoteReader.Says(File.ReadAllText(file), "CHECK FAILS")));
-        Assert.Contains("as-cut-clearance", File.ReadAllText(desk["out/manifest.json"]), StringComparison.Ordinal);
+        Assert.Contains("as a tool of 1 mm leaves it is -", File.ReadAllText(desk["out/manifest.json"]), StringComparison.Ordinal);
     }
 
     /// <summary>The advice: a tool of at most 0.85 mm.</summary>

@@ -11,10 +11,31 @@ internal static class Starts
     /// <summary>Of a contour without teeth: in the middle of its longest line or arc, never in a corner.</summary>
     public static double OnLongest(Loop loop)
     {
-        double longest = loop.Pieces.Max(each => each.Piece.Length);
-        (PathPiece piece, double start) = loop.Pieces.First(each => each.Piece.Length > longest - Rounding);
-        return start + (piece.Length / 2);
+        (PathPiece Piece, double Start)[] pieces = [.. loop.Pieces];
+        PathPiece At(int i) => pieces[i % pieces.Length].Piece;
+        int first = Enumerable.Range(0, pieces.Length).FirstOrDefault(i => !IsOneArc(At(i + pieces.Length - 1), At(i)));
+        var sides = new List<(double Start, double Length)>();
+        for (int i = 0; i < pieces.Length; i++)
+        {
+            (PathPiece piece, double start) = pieces[(first + i) % pieces.Length];
+            if (i > 0 && IsOneArc(At(first + i - 1), piece))
+            {
+                sides[^1] = (sides[^1].Start, sides[^1].Length + piece.Length);
+            }
+            else
+            {
+                sides.Add((start, piece.Length));
+            }
+        }
+
+        double longest = sides.Max(side => side.Length);
+        (double at, double length) = sides.First(side => side.Length > longest - Rounding);
+        return at + (length / 2);
     }
+
+    // Written arcs are cut where they turn far.
+    private static bool IsOneArc(PathPiece one, PathPiece next) => !one.IsLine && !next.IsLine && one.Bulge * next.Bulge > 0
+        && Math.Abs(one.Radius - next.Radius) < Rounding && one.Centre.DistanceTo(next.Centre) < Rounding;
 
     /// <summary>Of the teeth: in the middle of a land.</summary>
     public static double OnTeeth(Loop loop, Lands lands, RouteTask task)

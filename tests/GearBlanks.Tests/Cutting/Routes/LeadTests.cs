@@ -72,7 +72,7 @@ public sealed class LeadTests
         var part = new RoutedPart(RoutedPart.Of("gear"), 0);
         (Drawing drawing, ImmutableArray<string> remarks, string words) = part.Routed(new RoutePlan(StartPlace.Tip, form, length, 0, 0));
         ArcPath bore = Assert.Single(RoutedPart.Paths(drawing, Operation.CutHoles));
-        Assert.Equal(7, PathPiece.CountIn(bore));
+        Assert.Equal(6, PathPiece.CountIn(bore));
         Assert.All(Enumerable.Range(0, PathPiece.CountIn(bore)).SelectMany(i => RoutedPart.Dense(PathPiece.At(bore, i))), point => Assert.True(point.Radius < 2 + 1e-9));
         Assert.Contains(remarks, remark => remark.StartsWith("A lead in a hole is shortened to ", StringComparison.Ordinal));
         Assert.Contains($" to {Words.Mm(length)}", words, StringComparison.Ordinal);
