@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json;
-using GearBlanks.Files.Drawings;
 using GearBlanks.Files.Tests.Cli;
 using GearBlanks.Files.Tests.Jobs;
 
