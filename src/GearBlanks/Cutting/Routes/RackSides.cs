@@ -12,9 +12,9 @@ internal static class RackSides
     /// <param name="loop">The rack's contour.</param>
     /// <param name="tips">Its tip lands.</param>
     /// <param name="plan">How many tabs, and how wide.</param>
-    /// <param name="centre">Diameter of the tool whose centre runs on the contour, mm; 0 where it is the part itself.</param>
+    /// <param name="tool">Diameter of the tool, mm; 0 where it is not known.</param>
     /// <param name="least">The least width of a tab, mm.</param>
-    public static IEnumerable<TabPlace> Places(Loop loop, IEnumerable<Stretch> tips, RoutePlan plan, double centre, double least)
+    public static IEnumerable<TabPlace> Places(Loop loop, IEnumerable<Stretch> tips, RoutePlan plan, double tool, double least)
     {
         Extent box = loop.Pieces.Aggregate(Extent.Nothing, (extent, each) => extent.With(Around(each.Piece.From)));
         TabPlace[] lands = [.. tips.Select(tip => Tabs.InMiddle(loop, tip)).Where(Holds)];
@@ -22,13 +22,13 @@ internal static class RackSides
         return Enumerable.Range(0, plan.Tabs)
             .Select(i => OnBox(box, (double)i / plan.Tabs))
             .SelectMany(target => sides
-                .Select(side => Beside(side, target, plan.TabWidth + centre))
+                .Select(side => Beside(side, target, plan.TabWidth + tool))
                 .Concat(lands)
                 .OrderBy(place => loop.PointAt(place.Middle).DistanceTo(target))
                 .Take(1))
             .Distinct();
 
-        bool Holds(TabPlace place) => Tab.In(loop, place, plan.TabWidth, centre).Width >= least;
+        bool Holds(TabPlace place) => Tab.In(loop, place, plan.TabWidth, tool).Width >= least;
     }
 
     private static TabPlace Middle((PathPiece Piece, double Start) side) => new(side.Start + (side.Piece.Length / 2), side.Piece.Length / 2);

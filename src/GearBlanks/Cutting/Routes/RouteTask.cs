@@ -11,6 +11,9 @@ namespace GearBlanks.Cutting.Routes;
 /// <param name="Contours">Every contour of the part.</param>
 internal sealed record RouteTask(Toothing Teeth, RoutePlan Plan, double Centre, double Margin, IReadOnlyCollection<Curve> Contours)
 {
+    /// <summary>Diameter of what takes its half at both ends of a tab, mm: of the tool, whether its centre runs on the contour or is moved off it later; 0 where it is not known.</summary>
+    public double AtTabs { get; init; }
+
     /// <summary>What there was no room for, a sentence an item.</summary>
     public List<string> Remarks { get; } = [];
 

@@ -27,7 +27,7 @@ public static class Router
         }
 
         Curve[] all = [.. drawing.Layers.Where(IsCut).SelectMany(Contours).SelectMany(Pieces).Select(piece => piece.AsCurve())];
-        var task = new RouteTask(teeth, plan, centre, Margin + (centre > 0 ? 0 : tool / 2), all);
+        var task = new RouteTask(teeth, plan, centre, Margin + (centre > 0 ? 0 : tool / 2), all) { AtTabs = centre > 0 ? centre : tool };
         Drawing routed = drawing with { Layers = [.. drawing.Layers.Select(layer => IsCut(layer) ? Routed(layer, task) : layer)] };
         return (routed, [.. task.Remarks.Distinct()], task.Words);
     }

@@ -26,15 +26,15 @@ internal readonly record struct Tab(double From, double To, double Width)
     /// <param name="loop">The contour.</param>
     /// <param name="place">The place.</param>
     /// <param name="asked">The width asked for, mm.</param>
-    /// <param name="centre">Diameter of the tool whose centre runs on the contour, mm; 0 where it is the part itself.</param>
-    public static Tab In(Loop loop, TabPlace place, double asked, double centre)
+    /// <param name="tool">Diameter of the tool, mm; 0 where it is not known.</param>
+    public static Tab In(Loop loop, TabPlace place, double asked, double tool)
     {
         double most = place.Room * (1 - Shrink);
-        double half = Uncut(most) <= asked ? most : centre == 0 ? asked / 2 : Stretch();
+        double half = Uncut(most) <= asked ? most : tool == 0 ? asked / 2 : Stretch();
         return new Tab(place.Middle - half, place.Middle + half, Uncut(half));
 
         // A tool's circle takes its radius at both ends, whatever way round a corner its centre went.
-        double Uncut(double side) => centre == 0 ? 2 * side : loop.PointAt(place.Middle - side).DistanceTo(loop.PointAt(place.Middle + side)) - centre;
+        double Uncut(double side) => tool == 0 ? 2 * side : loop.PointAt(place.Middle - side).DistanceTo(loop.PointAt(place.Middle + side)) - tool;
 
         double Stretch()
         {

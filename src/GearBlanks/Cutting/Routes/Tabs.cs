@@ -16,7 +16,7 @@ internal static class Tabs
     public static List<Tab> Of(Loop loop, Lands? lands, RouteTask task)
     {
         RoutePlan plan = task.Plan;
-        List<Tab> tabs = [.. Places(loop, lands, task).Select(place => Tab.In(loop, place, plan.TabWidth, task.Centre)).OrderBy(tab => tab.From)];
+        List<Tab> tabs = [.. Places(loop, lands, task).Select(place => Tab.In(loop, place, plan.TabWidth, task.AtTabs)).OrderBy(tab => tab.From)];
         double widest = tabs.Select(tab => tab.Width).DefaultIfEmpty(0).Max();
         tabs.RemoveAll(tab => tab.Width < Least);
         string where = lands is null ? "the rim" : task.Teeth is RackBar ? "the outline" : "a tip land";
@@ -64,7 +64,7 @@ internal static class Tabs
 
         List<Stretch> tips = lands.Tips;
         return task.Teeth is RackBar
-            ? RackSides.Places(loop, tips, task.Plan, task.Centre, Least)
+            ? RackSides.Places(loop, tips, task.Plan, task.AtTabs, Least)
             : Enumerable.Range(0, Math.Min(count, tips.Count)).Select(i => InMiddle(loop, tips[i * tips.Count / Math.Min(count, tips.Count)]));
     }
 

@@ -45,6 +45,19 @@ public sealed class TabTests
         static string Told(double width) => Words.Mm(Math.Floor((width * 1000) + 0.01) / 1000);
     }
 
+    /// <summary>A tool that the shop moves off the part's own contour takes its diameter from the gap, too.</summary>
+    [Theory]
+    [InlineData("ring", 1, 1.5)]
+    [InlineData("rack", 1, 2)]
+    public void A_gap_in_the_parts_contour_is_wider_by_the_tool(string kind, double tool, double asked)
+    {
+        var part = new RoutedPart(RoutedPart.Of(kind, Cutouts.None), 0);
+        Drawing drawing = Router.Of(part.Closed, part.Teeth, new RoutePlan(StartPlace.Tip, null, 0, 4, asked), 0, tool).Drawing;
+        LineString[] pieces = RoutedPart.Lines(drawing, Operation.CutOutside);
+        double widest = pieces.Select((piece, i) => piece.EndPoint.Distance(pieces[(i + 1) % pieces.Length].StartPoint) - tool).Max();
+        Assert.Equal(asked, widest, 0.002);
+    }
+
     [Theory]
     [InlineData(0)]
     [InlineData(1)]
