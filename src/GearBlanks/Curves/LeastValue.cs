@@ -38,7 +38,8 @@ internal static class LeastValue
     /// <param name="samples">Steps that are fine enough to tell its dips apart; a multiple of four.</param>
     public static (double At, double Value) Of(Func<double, double> function, Func<double, double> rate, double from, double to, int samples)
     {
-        var grid = new Grid(function, from, to, stackalloc double[samples + 1]);
+        var grid = new Grid(function, from, to, stackalloc double[samples + 1]) { Rates = stackalloc double[samples + 1] };
+        grid.Rates.Fill(double.NaN);
         for (int i = 0; i <= samples; i += Coarse)
         {
             grid.At(i);
@@ -76,6 +77,9 @@ internal static class LeastValue
             values.Fill(double.NaN);
         }
 
+        // Once each.
+        public Span<double> Rates { get; init; }
+
         public readonly double Least => _values[_best];
 
         public double At(int index)
@@ -92,7 +96,7 @@ internal static class LeastValue
         // The least it can be between two samples; where one was left out, what led to that holds here too.
         public readonly double Bound(int one, int other, Func<double, double> rate) => double.IsNaN(_values[one] + _values[other])
             ? double.PositiveInfinity
-            : ((_values[one] + _values[other]) - (Math.Max(rate(ArgumentAt(one)), rate(ArgumentAt(other))) * (other - one) * _step)) / 2;
+            : (_values[one] + _values[other] - (Math.Max(RateAt(one, rate), RateAt(other, rate)) * (other - one) * _step)) / 2;
 
         public (double At, double Value) Dip()
         {
@@ -101,6 +105,8 @@ internal static class LeastValue
             return LeastValue.Dip(
                 _function, (ArgumentAt(left), At(left)), (ArgumentAt(best), At(best)), (ArgumentAt(right), At(right)), Accuracy * _step * (_values.Length - 1));
         }
+
+        private readonly double RateAt(int index, Func<double, double> rate) => Rates[index] = double.IsNaN(Rates[index]) ? rate(ArgumentAt(index)) : Rates[index];
 
         private readonly double ArgumentAt(int index) => _from + (index * _step);
     }

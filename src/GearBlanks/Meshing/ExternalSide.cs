@@ -8,7 +8,7 @@ namespace GearBlanks.Meshing;
 /// </summary>
 internal sealed class ExternalSide : ToothSide
 {
-    // Radians of the fillet's parameter: the room is least at the foot, so that its square is all that is lost.
+    // Of the fillet's parameter: the room is least at the foot, so that its square is all that is lost.
     private const double FootAccuracy = 1e-10;
 
     // A corner that crosses the form circle is on it but for rounding: there the fillet answers, as it does just below.
@@ -35,7 +35,7 @@ internal sealed class ExternalSide : ToothSide
         _radius = gear.Fillet.RollingRadius;
         _height = gear.Fillet.CentreHeight;
         _round = gear.Fillet.TipRadius;
-        _end = gear.Fillet.EndNormal;
+        _end = Math.Tan(gear.Fillet.EndNormal);
         _form = gear.FormRadius * (1 + Rounding);
     }
 
@@ -52,7 +52,8 @@ internal sealed class ExternalSide : ToothSide
 
     private double RoomAtFillet(double radius, double angle)
     {
-        if (Past(radius, angle, 0).Along <= 0)
+        // At the fillet's deepest point its normal is the radius.
+        if (Math.Sin(angle) <= 0)
         {
             return radius - _gear.RootRadius;
         }
@@ -83,18 +84,19 @@ internal sealed class ExternalSide : ToothSide
         return room;
     }
 
-    // Of a point, seen from the fillet's at t: the way along its tangent, the way out along its normal, and how fast the former changes with t.
-    private (double Along, double Room, double Rate) Past(double radius, double angle, double t)
+    // Of a point, seen from the fillet's at the angle with this tangent: the way along its tangent, the way out along its normal, and how fast the former
+    // changes with the parameter.
+    private (double Along, double Room, double Rate) Past(double radius, double angle, double tangent)
     {
-        (double sine, double cosine) = Math.SinCos(t);
-        double tangent = sine / cosine;
+        double secantSquare = 1 + (tangent * tangent);
+        double cosine = 1 / Math.Sqrt(secantSquare);
+        double sine = tangent * cosine;
         (double y, double x) = Math.SinCos(angle - (_height * tangent / _radius));
         double dx = (radius * x) - _radius - _height;
         double dy = (radius * y) + (_height * tangent);
         double room = (dx * cosine) - (dy * sine) + _round;
-        double secantSquare = 1 / (cosine * cosine);
         double turn = 1 - (_height * secantSquare / _radius);
         double length = (_round * turn) + (_height * _height * secantSquare / cosine / _radius);
-        return ((dx * sine) + (dy * cosine), room, (turn * room) - length);
+        return ((dx * sine) + (dy * cosine), room, ((turn * room) - length) / secantSquare);
     }
 }
