@@ -16,6 +16,8 @@ internal sealed class DrawnContour
     // Of a circle's radius.
     private const double Round = 1e-3;
 
+    private readonly Contour _measured;
+
     public DrawnContour(Stroke stroke)
     {
         (Line, Layer) = (stroke.Line, stroke.Layer);
@@ -24,6 +26,7 @@ internal sealed class DrawnContour
         Path = area < 0 ? Reversed(path) : path;
         Area = Math.Abs(area);
         Pieces = [.. Enumerable.Range(0, Path.Vertices.Length).Select(i => PathPiece.At(Path, i).AsCurve())];
+        _measured = Contour.Of(Path);
         Centroid = CentroidOf(Path);
         AsCircle = Circle();
     }
@@ -44,16 +47,7 @@ internal sealed class DrawnContour
     /// <summary>The circle that it is; null where it is none.</summary>
     public Circle? AsCircle { get; }
 
-    public bool Contains(Point point)
-    {
-        double turned = 0;
-        foreach (Curve piece in Pieces)
-        {
-            turned += Subtended(piece, point);
-        }
-
-        return Math.Abs(turned) > Math.PI;
-    }
+    public bool Contains(Point point) => _measured.Contains(point);
 
     /// <summary>True where another one lies upon it all along.</summary>
     public bool IsTwinOf(DrawnContour other) =>
@@ -62,34 +56,7 @@ internal sealed class DrawnContour
 
     private double Length => Pieces.Sum(piece => piece.Length);
 
-    private bool IsOn(Point point) => Pieces.Any(piece => DistanceTo(piece, point) <= Same);
-
-    private static double DistanceTo(Curve curve, Point point)
-    {
-        double ends = Math.Min(curve.StartPoint.DistanceTo(point), curve.EndPoint.DistanceTo(point));
-        if (curve is Arc arc)
-        {
-            double turned = ((point - arc.Centre).Angle - arc.StartAngle) * Math.Sign(arc.Sweep);
-            return turned - (2 * Math.PI * Math.Floor(turned / (2 * Math.PI))) <= Math.Abs(arc.Sweep) ? Math.Abs(point.DistanceTo(arc.Centre) - arc.Radius) : ends;
-        }
-
-        Vector along = (curve.EndPoint - curve.StartPoint).Unit;
-        double at = (point - curve.StartPoint).Dot(along);
-        return at >= 0 && at <= curve.StartPoint.DistanceTo(curve.EndPoint) ? Math.Abs((point - curve.StartPoint).Cross(along)) : ends;
-    }
-
-    private static double Subtended(Curve curve, Point point)
-    {
-        double angle = (curve.StartPoint - point).AngleTo(curve.EndPoint - point);
-        if (curve is Arc arc && point.DistanceTo(arc.Centre) < arc.Radius)
-        {
-            // Between the chord and the arc the angle goes the long way round.
-            double side = (curve.EndPoint - curve.StartPoint).Cross(point - curve.StartPoint) * Math.Sign(arc.Sweep);
-            angle += side < 0 && Math.Abs(arc.Sweep) <= Math.PI ? 2 * Math.PI * Math.Sign(arc.Sweep) : 0;
-        }
-
-        return angle;
-    }
+    private bool IsOn(Point point) => _measured.NearestTo(point) <= Same;
 
     // Of vertices that are one, the first says where it is and the last how it goes on.
     private static List<PathVertex> Distinct(List<PathVertex> vertices)

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace GearBlanks.Curves;
 
 /// <summary>A closed chain of lines and arcs to be measured: how far from another, what lies inside.</summary>
-internal sealed class Contour
+public sealed class Contour
 {
     private readonly ImmutableArray<Curve> _curves;
 
@@ -19,7 +19,13 @@ internal sealed class Contour
         ? new Contour([.. outline.Curves()], outline.AsCircle)
         : throw new ArgumentException("Only contours of lines and arcs can be measured.", nameof(outline));
 
-    /// <summary>The circle that it is; null where it is anything else.</summary>
+    /// <summary>Measures a closed path.</summary>
+    /// <exception cref="ArgumentException">It is open.</exception>
+    public static Contour Of(ArcPath path) => path.Closed
+        ? new Contour([.. Enumerable.Range(0, PathPiece.CountIn(path)).Select(i => PathPiece.At(path, i).AsCurve())], null)
+        : throw new ArgumentException("Only closed paths can be measured.", nameof(path));
+
+    /// <summary>The circle that it is, where it was measured from an outline; null where it is anything else.</summary>
     public Circle? AsCircle { get; }
 
     /// <summary>The least distance from the line of another contour, mm; 0 where they cross. One may lie inside the other.</summary>
@@ -66,17 +72,18 @@ internal sealed class Contour
         return Math.Abs(_curves.Sum(curve => Subtended(point, curve))) > Math.PI;
     }
 
-    // The angle under which a curve is seen from a point, rad, counter-clockwise positive.
-    private static double Subtended(Point point, Curve curve) => curve is Arc arc
-        ? Enumerable.Range(0, 4).Sum(quarter => Subtended(point, arc, arc.StartAngle + (quarter * arc.Sweep / 4), arc.StartAngle + ((quarter + 1) * arc.Sweep / 4)))
-        : (curve.StartPoint - point).AngleTo(curve.EndPoint - point);
-
-    // A quarter of an arc is seen as its chord is, but for points between the two.
-    private static double Subtended(Point point, Arc arc, double from, double to)
+    // The angle under which a curve is seen from a point, rad, counter-clockwise positive: an arc goes round the point on the far side where that lies
+    // between it and its chord.
+    private static double Subtended(Point point, Curve curve)
     {
-        (Vector start, Vector end) = (arc.PointAt(from) - point, arc.PointAt(to) - point);
+        (Vector start, Vector end) = (curve.StartPoint - point, curve.EndPoint - point);
+        double chord = start.AngleTo(end);
+        if (curve is not Arc arc || point.DistanceTo(arc.Centre) >= arc.Radius)
+        {
+            return chord;
+        }
+
         double sense = Math.Sign(arc.Sweep);
-        bool isBetween = point.DistanceTo(arc.Centre) < arc.Radius && start.Cross(end) * sense < 0;
-        return start.AngleTo(end) + (isBetween ? 2 * Math.PI * sense : 0);
+        return arc.IsFullCircle || start.Cross(end) * sense < 0 ? chord + (2 * Math.PI * sense) : chord;
     }
 }

@@ -57,7 +57,7 @@ public sealed class ContourTests
     public void A_curve_that_is_neither_line_nor_arc_is_refused() => Assert.Throws<ArgumentException>(
         () => Contour.Of(GearBlanks.Teeth.ExternalGear.Create(new GearBlanks.Teeth.GearData(20, 1, TestRacks.A)).Outline()));
 
-    // Slots of any width: arcs of more and of less than half a turn, travelled from any joint.
+    // Slots of any width, at any place.
     [Fact]
     public void What_lies_inside_is_what_lies_in_the_polygon() =>
         Gen.Select(Points, Gen.Double[0.5, 4], Gen.Double[0.2, 5], Gen.Double[0, 7], Points).Sample(
@@ -74,4 +74,21 @@ public sealed class ContourTests
                     Shapes.Polygon(slot).Contains(new NetTopologySuite.Geometries.Point(probe.X, probe.Y)), Contour.Of(slot).Contains(probe));
             },
             iter: 300, threads: 1);
+
+    // An arc of less or of more than half a turn, either way, and its chord.
+    [Fact]
+    public void What_lies_inside_a_path_is_what_lies_in_the_polygon() =>
+        Gen.Select(Gen.Double[0.2, 6], Gen.Bool, Gen.Double[0, 7], Gen.Double[-3, 3], Gen.Double[-3, 3]).Sample(
+            (sweep, isClockwise, start, x, y) =>
+            {
+                var arc = new Arc(default, 2, start, isClockwise ? -sweep : sweep);
+                var path = new ArcPath([new PathVertex(arc.StartPoint, Math.Tan(arc.Sweep / 4)), new PathVertex(arc.EndPoint, 0)], true);
+                var polygon = Shapes.Polygon(new Outline([arc, new Line(arc.EndPoint, arc.StartPoint)]), 4000);
+                Assert.Equal(polygon.Contains(new NetTopologySuite.Geometries.Point(x, y)), Contour.Of(path).Contains(new Point(x, y)));
+            },
+            iter: 300, threads: 1);
+
+    [Fact]
+    public void An_open_path_is_refused() =>
+        Assert.Throws<ArgumentException>(() => Contour.Of(ArcPath.Strokes([default, new Point(1, 0), new Point(1, 1)])));
 }

@@ -8,10 +8,12 @@ internal sealed class Loop
 {
     private readonly PathPiece[] _pieces;
     private readonly double[] _starts;
+    private readonly Lazy<Contour> _contour;
 
     /// <param name="path">A closed path.</param>
     public Loop(ArcPath path)
     {
+        _contour = new Lazy<Contour>(() => Contour.Of(path));
         _pieces = [.. Enumerable.Range(0, PathPiece.CountIn(path)).Select(i => PathPiece.At(path, i))];
         _starts = new double[_pieces.Length];
         foreach ((int i, PathPiece piece) in _pieces.Index())
@@ -43,7 +45,7 @@ internal sealed class Loop
     }
 
     /// <summary>True where the contour goes round a point that is not on it.</summary>
-    public bool Surrounds(Point point) => Math.Abs(_pieces.Sum(piece => SeenFrom(point, piece))) > Math.PI;
+    public bool Surrounds(Point point) => _contour.Value.Contains(point);
 
     /// <summary>The way from one length to a greater one, at most once round; open, its last vertex the end.</summary>
     public ArcPath Between(double from, double to)
@@ -80,14 +82,6 @@ internal sealed class Loop
 
         vertices.Add(new PathVertex(last, 0));
         return new ArcPath(vertices.ToImmutable(), false);
-    }
-
-    // The angle under which a piece is seen: an arc goes round the point on the far side where that lies between it and its chord.
-    private static double SeenFrom(Point point, PathPiece piece)
-    {
-        double chord = (piece.From - point).AngleTo(piece.To - point);
-        bool isBetween = !piece.IsLine && piece.Bulge * (piece.To - piece.From).Cross(point - piece.From) < 0 && point.DistanceTo(piece.Centre) < piece.Radius;
-        return isBetween ? chord + (Math.Sign(piece.Bulge) * 2 * Math.PI) : chord;
     }
 
     // mm: what files could not tell from nothing.

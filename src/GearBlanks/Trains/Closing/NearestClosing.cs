@@ -43,7 +43,7 @@ internal static class NearestClosing
             yield return FormattableString.Invariant($"module {other:0.####} mm for these gears");
         }
 
-        int? Least(Func<int, ClosingTask> changed, int most) => LeastSteps(changed, most, closes);
+        int? Least(Func<int, ClosingTask> changed, int most) => NearestSteps(changed, most, closes);
     }
 
     /// <summary>The module nearest to the gears' own, mm, with which a group closes; null where none near does, or one of its gears is to stay as it is.</summary>
@@ -53,7 +53,7 @@ internal static class NearestClosing
         double module = task.Gears[sums.Gears[0]].Data.Module;
         double At(int steps) => Math.Round(module + (steps * ModuleStep), ModuleDecimals);
         return sums.Gears.All(gear => !task.Gears[gear].IsHeld)
-            && LeastSteps(steps => OfModule(Only(task, sums), sums, At(steps)), (int)(MostModule * module / ModuleStep), closes) is { } steps
+            && NearestSteps(steps => OfModule(Only(task, sums), sums, At(steps)), (int)(MostModule * module / ModuleStep), closes) is { } steps
             ? At(steps)
             : null;
     }
@@ -62,7 +62,8 @@ internal static class NearestClosing
     public static ClosingTask OfModule(ClosingTask task, ShiftSums sums, double module) => WithData(task, (at, data) =>
         sums.Gears.Contains(at) ? data with { Module = module } : data);
 
-    private static int? LeastSteps(Func<int, ClosingTask> changed, int most, Func<ClosingTask, bool> closes)
+    // The fewest steps either way.
+    private static int? NearestSteps(Func<int, ClosingTask> changed, int most, Func<ClosingTask, bool> closes)
     {
         // In growing strides, then one by one within the last of them.
         for ((int before, int size) = (0, 1); size <= most; (before, size) = (size, size + 1 + (size / 4)))
