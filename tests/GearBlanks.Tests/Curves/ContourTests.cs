@@ -83,8 +83,13 @@ public sealed class ContourTests
             {
                 var arc = new Arc(default, 2, start, isClockwise ? -sweep : sweep);
                 var path = new ArcPath([new PathVertex(arc.StartPoint, Math.Tan(arc.Sweep / 4)), new PathVertex(arc.EndPoint, 0)], true);
-                var polygon = Shapes.Polygon(new Outline([arc, new Line(arc.EndPoint, arc.StartPoint)]), 4000);
-                Assert.Equal(polygon.Contains(new NetTopologySuite.Geometries.Point(x, y)), Contour.Of(path).Contains(new Point(x, y)));
+                var contour = Contour.Of(path);
+                var probe = new Point(x, y);
+                if (contour.NearestTo(probe) > 1e-3)
+                {
+                    var polygon = Shapes.Polygon(new Outline([arc, new Line(arc.EndPoint, arc.StartPoint)]));
+                    Assert.Equal(polygon.Contains(new NetTopologySuite.Geometries.Point(x, y)), contour.Contains(probe));
+                }
             },
             iter: 300, threads: 1);
 
