@@ -121,6 +121,17 @@ public sealed class ShapedBlankTests
         Assert.NotNull(With(new HexagonBore(70 - smaller - 1e-6), null, null));
     }
 
+    [Theory]
+    [InlineData(1e-15, 5, "two windows", "make the arms wider")]
+    [InlineData(6, 1e-15, "window and root circle", "make the rim wider")]
+    public void Arms_and_rims_of_nothing_but_rounding_are_refused(double arm, double rim, string between, string remedy)
+    {
+        GearGeometryException e = Assert.Throws<GearGeometryException>(
+            () => With(new RoundBore(6), new Crossings(3, 30, rim, arm, arm, 0, 0), null));
+        Assert.Contains($"The {between} of wheel", e.Message, StringComparison.Ordinal);
+        Assert.Equal(remedy, e.Remedy);
+    }
+
     [Fact]
     public void Arms_have_a_finding_of_their_own_and_its_advice_is_enough()
     {

@@ -8,6 +8,12 @@ internal static class WallAdvice
     /// <summary>What makes a wall of one that is not there.</summary>
     public static string Remedy(Wall wall, Cutouts cutouts)
     {
+        if (wall.IsArm || wall is { First.Kind: HoleKind.Window, Second: null })
+        {
+            // Narrower than rounding.
+            return wall.IsArm ? "make the arms wider" : "make the rim wider";
+        }
+
         if (wall.Has(HoleKind.Window))
         {
             return wall.Has(HoleKind.Bore) ? $"use a hub of more than {Words.Mm(2 * cutouts.Bore!.OuterRadius)} diameter, or a smaller bore" : Beside(wall, cutouts);
