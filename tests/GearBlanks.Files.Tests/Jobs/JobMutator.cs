@@ -21,13 +21,14 @@ internal sealed class JobMutator(IReadOnlyList<string> sources, IReadOnlyList<st
         "gear = \"day wheel\"\n", "teeth = 4\n", "teeth = 1000\n", "module = 0.05\n", "module = 50\n", "profile-shift = -1\n", "thinning = 0.3\n", "washer = 0\n", "distance = 0\n", "turned = 1e9\n",
     ];
 
-    /// <summary>One of the sources with one to five random changes.</summary>
+    /// <summary>One of the sources with one to five random changes: half of them of any kind, half of numbers only, which the reader mostly takes.</summary>
     public string Next(Random random)
     {
         string text = sources[random.Next(sources.Count)];
+        bool isNumbersOnly = random.Next(2) == 0;
         for (int changes = random.Next(1, 6); changes > 0; changes--)
         {
-            text = Change(text, random);
+            text = isNumbersOnly ? OtherNumber(text, random.Next(text.Length + 1), random, Near) : Change(text, random);
             text = text.Length > MostCharacters ? text[..MostCharacters] : text;
         }
 
@@ -49,7 +50,7 @@ internal sealed class JobMutator(IReadOnlyList<string> sources, IReadOnlyList<st
             6 => text.Insert(at, fragments[random.Next(fragments.Count)]),
             7 => RepeatLines(text, random),
             8 => Nest(text, at, random),
-            9 or 10 => OtherNumber(text, at, random),
+            9 or 10 => OtherNumber(text, at, random, Any),
             11 => random.Next(3) == 0 ? text[..at] + Pieces[random.Next(Pieces.Length)] : text.Insert(at, Pieces[random.Next(Pieces.Length)]),
             _ => text.Insert(at, ((char)random.Next(1, char.MaxValue)).ToString()),
         };
@@ -94,7 +95,7 @@ internal sealed class JobMutator(IReadOnlyList<string> sources, IReadOnlyList<st
     }
 
     // The number nearest behind a place becomes another one: what still is TOML gets past the parser.
-    private static string OtherNumber(string text, int at, Random random)
+    private static string OtherNumber(string text, int at, Random random, Func<string, Random, string> other)
     {
         int start = text.AsSpan(at).IndexOfAnyInRange('0', '9');
         if (start < 0)
@@ -104,14 +105,33 @@ internal sealed class JobMutator(IReadOnlyList<string> sources, IReadOnlyList<st
 
         start += at;
         int length = text.AsSpan(start).IndexOfAnyExcept(Figures);
-        string number = random.Next(5) switch
-        {
-            0 => random.Next(-3, 1200).ToString(CultureInfo.InvariantCulture),
-            1 => random.NextDouble().ToString("R", CultureInfo.InvariantCulture),
-            2 => Math.Pow(10, random.Next(-12, 12)).ToString("R", CultureInfo.InvariantCulture),
-            3 => (random.NextDouble() * 100).ToString("0.##", CultureInfo.InvariantCulture),
-            _ => new string((char)('0' + random.Next(10)), random.Next(1, 400)),
-        };
+        string number = other(length < 0 ? text[start..] : text.Substring(start, length), random);
         return string.Concat(text.AsSpan(0, start), number, length < 0 ? "" : text.AsSpan(start + length));
+    }
+
+    private static string Any(string number, Random random) => random.Next(5) switch
+    {
+        0 => random.Next(-3, 1200).ToString(CultureInfo.InvariantCulture),
+        1 => random.NextDouble().ToString("R", CultureInfo.InvariantCulture),
+        2 => Math.Pow(10, random.Next(-12, 12)).ToString("R", CultureInfo.InvariantCulture),
+        3 => (random.NextDouble() * 100).ToString("0.##", CultureInfo.InvariantCulture),
+        _ => new string((char)('0' + random.Next(10)), random.Next(1, 400)),
+    };
+
+    // What might as well have been written: a little more or less, up to thrice as much, a whole number of about the size, nothing.
+    private static string Near(string number, Random random)
+    {
+        _ = double.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out double value);
+        return !number.Contains('.', StringComparison.Ordinal) && random.Next(3) > 0
+            ? Math.Max(0, value + random.Next(-4, 5)).ToString(CultureInfo.InvariantCulture)
+            : random.Next(6) switch
+            {
+                0 => (value * 3 * random.NextDouble()).ToString("0.###", CultureInfo.InvariantCulture),
+                1 => (value * (1 + (0.02 * random.NextDouble()))).ToString("R", CultureInfo.InvariantCulture),
+                2 => (value + ((random.NextDouble() - 0.5) * 1e-9)).ToString("R", CultureInfo.InvariantCulture),
+                3 => Math.Ceiling(value * 2 * random.NextDouble()).ToString(CultureInfo.InvariantCulture),
+                4 => "0",
+                _ => (value * (0.9 + (0.2 * random.NextDouble()))).ToString("0.##", CultureInfo.InvariantCulture),
+            };
     }
 }
