@@ -30,9 +30,6 @@ internal sealed class ContactSolver
     // rad: contacts of two teeth that are one but for rounding.
     private const double SameLimit = 1e-12;
 
-    // A curve keeps within so many times its rise of its chord.
-    private const double SafeRise = 4;
-
     // mm: a tip below the root circle by less stands on it.
     private const double Touching = 1e-9;
 
@@ -41,6 +38,7 @@ internal sealed class ContactSolver
     private readonly RollGear _second;
     private readonly MateView _view;
     private readonly InvoluteContact _involutes;
+    private readonly NearTeeth _near;
     private readonly bool _isRack;
     private readonly double _margin;
 
@@ -49,8 +47,7 @@ internal sealed class ContactSolver
 
     // Of how the axes stand to one another, worked out when that changes.
     private Vector _offset = new(double.NaN, 0);
-    private double? _reach;
-    private double _towards;
+    private bool _isApart;
 
     // Of the tooth side that is looked at.
     private double _expected;
@@ -75,6 +72,7 @@ internal sealed class ContactSolver
         _nodes = new SideNodes(_first, Math.Max(LeastSamples, _second.Sides.Max(side => side.Curves.Length)));
         _view = new MateView(_second);
         _involutes = new InvoluteContact(_first, _second);
+        _near = new NearTeeth(placing, _nodes);
 
         // All around, and those that are looked at beside.
         _facing = new (int, int, double)[_first.Teeth + 4];
@@ -133,19 +131,15 @@ internal sealed class ContactSolver
         {
             _offset = _view.Offset;
             _involutes.Place(_offset);
-            _reach = Placing.Reach(_isRack ? -_offset.X : _offset.Length);
-            _towards = _isRack ? 0 : (_second.Kind == RollKind.Ring ? _offset : -_offset).Angle;
+            _isApart = !_near.Place(_offset);
         }
 
-        if (_reach is not { } reach)
+        if (_isApart)
         {
             return _best;
         }
 
-        // Half a tooth to either side, and as much again for teeth that stand unevenly.
-        double pitch = _first.Pitch;
-        double first = (_towards - turn - _first.Middles[0]) / pitch;
-        (int from, int to) = ((int)Math.Ceiling(first - (reach / pitch) - 1), (int)Math.Floor(first + (reach / pitch) + 1));
+        (int from, int to) = _near.In(turn, onLeading);
         int count = 0;
         for (int i = from; i <= to; i++)
         {
@@ -160,7 +154,11 @@ internal sealed class ContactSolver
         foreach ((int firstSide, int secondSide, double limit) in _facing.AsSpan(0, count))
         {
             (_firstSide, _secondSide, _view.Mate) = (firstSide, secondSide, _second.Sides[secondSide]);
-            Scan(isBound && (limit - _best.Limit) * _sense <= SameLimit);
+            bool isBehind = isBound && (limit - _best.Limit) * _sense <= SameLimit;
+            if (!isBehind || _near.MayMeetFillet(firstSide, turn))
+            {
+                Scan(isBehind);
+            }
         }
 
         return _best;
@@ -280,7 +278,7 @@ internal sealed class ContactSolver
         double one = Wrapped(_view.AngleOf(_nodes.X[lowest], _nodes.Y[lowest]) - _view.Mate.TipAngle);
         double other = Wrapped(_view.AngleOf(_nodes.X[lowest + 1], _nodes.Y[lowest + 1]) - _view.Mate.TipAngle);
         double nearest = (_sense > 0 ? Math.Max(one, other) : Math.Min(one, other)) * _sense;
-        return nearest + (SafeRise * _nodes.Rise[lowest] / (_isRack ? 1 : _view.Mate.Least)) < Math.Min(_best.Limit * _sense, _best.FlankLimit * _sense);
+        return nearest + (SideNodes.SafeRise * _nodes.Rise[lowest] / (_isRack ? 1 : _view.Mate.Least)) < Math.Min(_best.Limit * _sense, _best.FlankLimit * _sense);
     }
 
     // Within a flank whose contact is known in closed form only the radius is needed.

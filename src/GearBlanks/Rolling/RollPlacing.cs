@@ -76,17 +76,32 @@ internal sealed class RollPlacing
     public static int Wrapped(int tooth, int teeth) => tooth % teeth is var rest && rest < 0 ? rest + teeth : rest;
 
     /// <summary>Half the angle about the first one's axis within which its tips can reach the second one, rad; null where they cannot.</summary>
+    /// <param name="distance">Distance of the axes, mm.</param>
     public double? Reach(double distance)
     {
         (double tip, double mate) = (First.TipRadius, Second.TipRadius);
-        double cosine = Second.Kind switch
+        return Second.Kind switch
         {
-            RollKind.Rack => (distance - mate) / tip,
-            RollKind.Ring => ((mate * mate) - (tip * tip) - (distance * distance)) / (2 * tip * distance),
-            _ => ((tip * tip) + (distance * distance) - (mate * mate)) / (2 * tip * distance),
+            RollKind.Rack => Half((distance - mate) / tip),
+            RollKind.Ring => Half(((mate * mate) - (tip * tip) - (distance * distance)) / (2 * tip * distance)),
+            _ when IsInternal => Half(Cosine(distance, tip, mate)),
+            _ => ReachWithin(distance, tip, mate),
         };
-        return cosine >= 1 ? null : cosine <= -1 ? Math.PI : Math.Acos(cosine);
     }
+
+    /// <summary>Half the angle about one axis within which points up to a radius can come within a mate's beside it, rad; null where none can.</summary>
+    /// <param name="distance">Distance of the axes, mm.</param>
+    /// <param name="radius">The radius, mm.</param>
+    /// <param name="mate">The mate's, mm.</param>
+    public static double? ReachWithin(double distance, double radius, double mate) => (radius * radius) + (mate * mate) < distance * distance
+        ? Half(Cosine(distance, radius, mate))
+        : Math.Asin(Math.Min(1, mate / distance));
+
+    // Of the angle at which two circles cross.
+    private static double Cosine(double distance, double radius, double mate) =>
+        ((radius * radius) + (distance * distance) - (mate * mate)) / (2 * radius * distance);
+
+    private static double? Half(double cosine) => cosine >= 1 ? null : cosine <= -1 ? Math.PI : Math.Acos(cosine);
 
     // Between a tooth and the next, rad in (-pi, pi].
     private double GapMiddle(int tooth)

@@ -10,6 +10,9 @@ internal sealed class RollSide
     // Radii are looked up in at least so many bins, in more where there are more pieces.
     private const int LeastBins = 48;
 
+    // mm: pieces that overlap by less only meet.
+    private const double Rounding = 1e-10;
+
     private readonly SidePiece[] _pieces;
     private readonly double[] _wraps;
     private readonly int _bins;
@@ -82,7 +85,7 @@ internal sealed class RollSide
     private int FindFlank()
     {
         int[] found = [.. Enumerable.Range(0, _pieces.Length).Where(i => _pieces[i] is InvolutePiece)];
-        return found.Length == 1 && _pieces.All(other => other == _pieces[found[0]] || other.Greatest <= _pieces[found[0]].Least || other.Least >= _pieces[found[0]].Greatest)
+        return found.Length == 1 && _pieces.All(other => other == _pieces[found[0]] || other.Greatest <= _pieces[found[0]].Least + Rounding || other.Least >= _pieces[found[0]].Greatest - Rounding)
             ? found[0]
             : -1;
     }

@@ -5,6 +5,9 @@ namespace GearBlanks.Rolling;
 /// <summary>Points of all sides of a gear with their directions from root to tip, in flat arrays; every end of a curve is among them, once for each curve.</summary>
 internal sealed class SideNodes
 {
+    /// <summary>A curve keeps within so many times its rise of its chord.</summary>
+    public const double SafeRise = 4;
+
     // A side of so many curves is sampled finely enough by their ends.
     private const int ManyCurves = 10;
 
@@ -72,6 +75,24 @@ internal sealed class SideNodes
     public int[] Curve { get; }
 
     public double[] Parameter { get; }
+
+    /// <summary>The directions, rad, over which the curves between two nodes stand.</summary>
+    /// <param name="from">The first node.</param>
+    /// <param name="end">The one after the last.</param>
+    /// <param name="near">An angle not half a turn from them, rad.</param>
+    public AngleSpan Span(int from, int end, double near)
+    {
+        AngleSpan span = AngleSpan.None;
+        for (int i = from; i < end; i++)
+        {
+            double angle = new Point(X[i], Y[i]).Angle;
+            angle -= 2 * Math.PI * Math.Round((angle - near) / (2 * Math.PI));
+            double beside = SafeRise * Rise[i] / new Point(X[i], Y[i]).Radius;
+            span = span.With(new AngleSpan(angle - beside, angle + beside));
+        }
+
+        return span;
+    }
 
     private double RiseFrom(int node)
     {
