@@ -58,6 +58,15 @@ internal sealed class MateView
         return _isRack ? -awayY : Math.Atan2(awayY, awayX);
     }
 
+    /// <summary>Where the corner of the mate's tip stands at a turn of it, as a point of the first one.</summary>
+    public Point TipAt(double turn)
+    {
+        (double sine, double cosine) = Math.SinCos(Mate.TipAngle + turn);
+        (double x, double y) = _isRack ? (-Mate.Tip, -Mate.TipAngle - turn) : (Mate.Tip * cosine, Mate.Tip * sine);
+        (x, y) = (x - _offsetX, y - _offsetY);
+        return new Point((_cosine * x) + (_sine * y), (_cosine * y) - (_sine * x));
+    }
+
     /// <summary>How far the mate's surface at a radius moves along its normal for each rad of its turn, mm; of a rack for each mm.</summary>
     public double Lever(double radius) => Mate.SlopeAt(radius).X * (_isRack ? 1 : radius);
 
@@ -73,23 +82,19 @@ internal sealed class MateView
         return Math.Abs(_isRack ? alongX : (alongX * awayX) + (alongY * awayY));
     }
 
-    /// <summary>Looks at a point of the first one and the direction of its side there, towards the tip.</summary>
+    /// <summary>Looks at a point of the first one and the direction of its side there, towards the tip. Beyond its tip the mate is taken to go on as it ends.</summary>
     public Reading Read(double x, double y, double tangentX, double tangentY)
     {
         (double awayX, double awayY) = Away(x, y);
         double radius = _isRack ? -awayX : Math.Sqrt((awayX * awayX) + (awayY * awayY));
-        if (Beyond(radius) > 0)
-        {
-            return new Reading(false, radius, 0);
-        }
-
         (double outX, double outY) = _isRack ? (-1, 0) : (awayX / radius, awayY / radius);
         double alongX = (_cosine * tangentX) - (_sine * tangentY);
         double alongY = (_sine * tangentX) + (_cosine * tangentY);
         double radial = (alongX * outX) + (alongY * outY);
         double around = (outX * alongY) - (outY * alongX);
-        Vector slope = Mate.SlopeAt(radius);
-        return new Reading(true, radius, _sense * ((around * slope.X) - (radial * slope.Y)));
+        bool isInside = Beyond(radius) <= 0;
+        Vector slope = isInside ? Mate.SlopeAt(radius) : Mate.TipSlope;
+        return new Reading(isInside, radius, _sense * ((around * slope.X) - (radial * slope.Y)), radial * _outward);
     }
 
     private (double X, double Y) Away(double x, double y) => ((_cosine * x) - (_sine * y) + _offsetX, (_sine * x) + (_cosine * y) + _offsetY);
@@ -99,4 +104,11 @@ internal sealed class MateView
 /// <param name="IsInside">True within the mate's tip circle.</param>
 /// <param name="Radius">Its radius there, mm.</param>
 /// <param name="Growth">Whether the turn that the mate is allowed grows beyond it; not a number where that was not asked.</param>
-internal readonly record struct Reading(bool IsInside, double Radius, double Growth);
+/// <param name="Outward">How fast the side goes out of the mate's tip circle there.</param>
+internal readonly record struct Reading(bool IsInside, double Radius, double Growth, double Outward)
+{
+    /// <summary>A point of which only the radius is asked.</summary>
+    public static Reading OfRadius(MateView view, double x, double y) => view.RadiusOf(x, y) is var radius
+        ? new(view.Beyond(radius) <= 0, radius, double.NaN, double.NaN)
+        : default;
+}

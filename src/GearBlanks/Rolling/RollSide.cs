@@ -43,6 +43,7 @@ internal sealed class RollSide
         _binPieces = Fill();
         FlankIndex = FindFlank();
         TipAngle = AngleAt(Tip);
+        TipSlope = SlopeAt(Tip);
     }
 
     /// <summary>Number of the curve that is the side's only involute about the gear's centre and stands alone at its radii; -1 where there is none.</summary>
@@ -65,6 +66,9 @@ internal sealed class RollSide
 
     /// <summary>The angle at the tip end, rad.</summary>
     public double TipAngle { get; }
+
+    /// <summary>Direction of growing radius at the tip end, as <see cref="SlopeAt"/>.</summary>
+    public Vector TipSlope { get; }
 
     /// <summary>The outermost angle at a radius, rad; beyond the ends those of the ends.</summary>
     public double AngleAt(double radius)

@@ -50,10 +50,14 @@ internal sealed class SideNodes
         Curve = [.. nodes.Select(node => node.Curve)];
         Parameter = [.. nodes.Select(node => node.Parameter)];
         Rise = [.. Enumerable.Range(0, nodes.Count).Select(RiseFrom)];
+        Chord = [.. Enumerable.Range(0, nodes.Count).Select(i => i + 1 < nodes.Count ? double.Hypot(X[i + 1] - X[i], Y[i + 1] - Y[i]) : 0)];
     }
 
     /// <summary>How far the curve rises over the chord from each node to the next, mm; 0 where the next lies on another curve.</summary>
     public double[] Rise { get; }
+
+    /// <summary>Distance from each node to the next, mm.</summary>
+    public double[] Chord { get; }
 
     /// <summary>Number of each side's first node, and of the one after the last.</summary>
     public int[] Starts { get; }

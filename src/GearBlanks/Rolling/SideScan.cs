@@ -1,0 +1,204 @@
+using GearBlanks.Curves;
+
+namespace GearBlanks.Rolling;
+
+/// <summary>
+/// Looks along a side of the first gear for where it stops a side of the second one: where the two directions are one, at a corner, or at the second one's tip. Each is
+/// bracketed between samples, then found on the exact curves.
+/// </summary>
+/// <param name="placing">The pair.</param>
+/// <param name="nodes">Samples of the first one's sides.</param>
+/// <param name="view">How the second one sees them.</param>
+/// <param name="best">Takes what is found.</param>
+internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView view, FirstContact best)
+{
+    // mm along the normal: far below 0.1 arcsecond at any radius.
+    private const double Exactness = 1e-10;
+
+    // A guard against a hang only.
+    private const int MostSteps = 60;
+
+    // Of a tooth's depth: farther from the second one's tip circle no point below can come inside it.
+    private const double Margin = 0.3;
+
+    // Of a chord: a curve between two samples is not longer than so many.
+    private const double LongestPerChord = 1.2;
+
+    private readonly double _margin = Margin * Math.Abs(placing.First.TipRadius - placing.First.RootRadius);
+    private (int First, int Second) _sides;
+    private bool? _isTipFree;
+
+    /// <summary>From the tip down: where a point is out of the mate's reach, those below it are farther still.</summary>
+    /// <param name="sides">Numbers of the two sides.</param>
+    /// <param name="flank">Number of the curve whose contact with the mate's flank is known in closed form, and of its first node; -1 where none is.</param>
+    /// <param name="isBehind">True where no point of that flank can stop the mate's first: it is passed over.</param>
+    public void Over((int First, int Second) sides, (int Curve, int Start) flank, bool isBehind)
+    {
+        (_sides, view.Mate, _isTipFree) = (sides, placing.Second.Sides[sides.Second], null);
+        int start = nodes.Starts[sides.First];
+        int last = nodes.Starts[sides.First + 1] - 1;
+        Reading Full(in Reading reading, int node) => isBehind && nodes.Curve[node] == flank.Curve && IsPastFillet(reading) ? reading : Grown(reading, node);
+        Reading above = Full(At(last, flank.Curve), last);
+        if (above.IsInside && above.Growth >= 0)
+        {
+            Offer(above, last);
+        }
+
+        best.Sink(view.Sunk(above.Radius));
+        for (int i = last - 1; i >= start && view.Beyond(above.Radius) < _margin; i--)
+        {
+            // On a flank out of reach of the mate's fillet there is nothing to be found down to its end.
+            i = isBehind && nodes.Curve[i + 1] == flank.Curve && i >= flank.Start && IsPastFillet(above) ? flank.Start : i;
+            Reading here = At(i, flank.Curve);
+            if (nodes.Curve[i] != nodes.Curve[i + 1])
+            {
+                (here, above) = (Full(here, i), Full(above, i + 1));
+                if (here.IsInside && here.Growth >= 0 && above.Growth <= 0)
+                {
+                    Offer(here, i);
+                }
+            }
+            else if (nodes.Curve[i] != flank.Curve || !(isBehind ? IsPastFillet(here) && IsPastFillet(above) : IsOnFlank(here) && IsOnFlank(above)))
+            {
+                (here, above) = (Grown(here, i), Grown(above, i + 1));
+                Between(i, here, above);
+            }
+
+            here = i == start ? Full(here, i) : here;
+            if (i == start && here.IsInside && here.Growth <= 0)
+            {
+                Offer(here, i);
+            }
+
+            above = here;
+        }
+    }
+
+    private bool IsOnFlank(in Reading reading) => IsPastFillet(reading) && reading.Radius <= view.Mate.Flank!.Greatest;
+
+    private bool IsPastFillet(in Reading reading) => reading.Radius >= view.Mate.Flank!.Least;
+
+    // Within a flank whose contact is known in closed form only the radius is needed.
+    private Reading At(int node, int flank) => nodes.Curve[node] == flank
+        ? Reading.OfRadius(view, nodes.X[node], nodes.Y[node])
+        : view.Read(nodes.X[node], nodes.Y[node], nodes.TangentX[node], nodes.TangentY[node]);
+
+    private Reading Grown(in Reading reading, int node) => double.IsNaN(reading.Growth) ? At(node, -1) : reading;
+
+    // Between two samples on a curve.
+    private void Between(int node, in Reading lower, in Reading higher)
+    {
+        (double low, double high) = (nodes.Parameter[node], nodes.Parameter[node + 1]);
+        if (lower.IsInside && higher.IsInside)
+        {
+            if (lower.Growth > 0 && higher.Growth < 0)
+            {
+                Offer(Find(node, (low, lower.Growth), (high, higher.Growth), Value.Growth));
+            }
+        }
+        else if (lower.IsInside || higher.IsInside)
+        {
+            ToTip(node, (low, lower), (high, higher));
+        }
+        else if (view.Beyond(lower.Radius) + view.Beyond(higher.Radius) < LongestPerChord * nodes.Chord[node] && lower.Outward < 0 && higher.Outward > 0)
+        {
+            // Between two samples beyond the mate's tip the curve may dip inside.
+            Place middle = Find(node, (low, lower.Outward), (high, higher.Outward), Value.Outward);
+            if (middle.Reading.IsInside)
+            {
+                ToTip(node, (low, lower), (middle.Parameter, middle.Reading));
+                ToTip(node, (middle.Parameter, middle.Reading), (high, higher));
+            }
+        }
+    }
+
+    // From inside the mate's tip circle to outside: the curve stops the mate's tip where it crosses the circle, or its side before.
+    private void ToTip(int node, (double Parameter, Reading Reading) low, (double Parameter, Reading Reading) high)
+    {
+        double sign = low.Reading.IsInside ? 1 : -1;
+        (Reading inside, Reading outside) = sign > 0 ? (low.Reading, high.Reading) : (high.Reading, low.Reading);
+        (bool grows, bool grew) = (inside.Growth * sign > 0, outside.Growth * sign > 0);
+        if (!(grows && !grew) && (!(grows || grew) || IsTipFree()))
+        {
+            return;
+        }
+
+        Place crossing = Find(node, (low.Parameter, view.Beyond(low.Reading.Radius)), (high.Parameter, view.Beyond(high.Reading.Radius)), Value.Beyond);
+        if (crossing.Reading.Growth * sign >= 0)
+        {
+            Offer(crossing, view.TipLever(crossing.Point.X, crossing.Point.Y, crossing.Tangent));
+        }
+        else if (grows)
+        {
+            (double Parameter, double Growth) end = (crossing.Parameter, crossing.Reading.Growth);
+            Offer(sign > 0
+                ? Find(node, (low.Parameter, inside.Growth), end, Value.Growth)
+                : Find(node, end, (high.Parameter, inside.Growth), Value.Growth));
+        }
+    }
+
+    // True where the corner of the mate's tip is still beside the first one's side where it is stopped elsewhere: that side does not stop it before.
+    private bool IsTipFree()
+    {
+        if (_isTipFree is null && best.Slowest is var turn && double.IsFinite(turn))
+        {
+            RollSide side = placing.First.Sides[_sides.First];
+            Point corner = view.TipAt(turn);
+            double beside = corner.Angle - side.AngleAt(corner.Radius);
+            _isTipFree = (beside - (2 * Math.PI * Math.Round(beside / (2 * Math.PI)))) * (_sides.First % 2 == 1 ? 1 : -1) >= 0;
+        }
+
+        return _isTipFree ?? false;
+    }
+
+    // Between two parameters of a node's curve: where a value is nothing, by the false position, and the middle where one end has stayed too long.
+    private Place Find(int node, (double Parameter, double Value) low, (double Parameter, double Value) high, Value value)
+    {
+        Curve curve = nodes.Curves[nodes.Curve[node]];
+        double speed = nodes.Chord[node] / Math.Abs(nodes.Parameter[node + 1] - nodes.Parameter[node]);
+        Place place = default;
+        for (int i = 0; i < MostSteps; i++)
+        {
+            double secant = low.Parameter + ((high.Parameter - low.Parameter) * low.Value / (low.Value - high.Value));
+            double parameter = i % 3 == 2 ? (low.Parameter + high.Parameter) / 2 : secant;
+            (Point point, Vector tangent) = (curve.PointAt(parameter), curve.TangentAt(parameter));
+            place = new Place(parameter, point, tangent, view.Read(point.X, point.Y, tangent.X, tangent.Y));
+            double found = value switch { Value.Beyond => view.Beyond(place.Reading.Radius), Value.Growth => place.Reading.Growth, _ => place.Reading.Outward };
+            double step = Math.Abs((high.Parameter - low.Parameter) * speed);
+            if ((value == Value.Beyond ? Math.Abs(found) : found * found * step / Math.Abs(low.Value - high.Value)) < Exactness || step < Exactness)
+            {
+                break;
+            }
+
+            if (found * low.Value > 0)
+            {
+                low = (parameter, found);
+            }
+            else
+            {
+                high = (parameter, found);
+            }
+        }
+
+        return place;
+    }
+
+    private void Offer(in Reading reading, int node) => Offer(reading, nodes.X[node], nodes.Y[node], view.Lever(reading.Radius));
+
+    private void Offer(in Place place, double? tipLever = null) => Offer(place.Reading, place.Point.X, place.Point.Y, tipLever ?? view.Lever(place.Reading.Radius));
+
+    private void Offer(in Reading reading, double x, double y, double lever)
+    {
+        best.Take(_sides, view.AngleOf(x, y) - view.Mate.AngleAt(reading.Radius), Math.Sqrt((x * x) + (y * y)), reading.Radius, lever);
+        best.Sink(view.Sunk(reading.Radius));
+    }
+
+    private enum Value
+    {
+        Growth,
+        Beyond,
+        Outward,
+    }
+
+    private readonly record struct Place(double Parameter, Point Point, Vector Tangent, Reading Reading);
+}
