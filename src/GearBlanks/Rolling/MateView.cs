@@ -83,7 +83,12 @@ internal sealed class MateView
     }
 
     /// <summary>Looks at a point of the first one and the direction of its side there, towards the tip. Beyond its tip the mate is taken to go on as it ends.</summary>
-    public Reading Read(double x, double y, double tangentX, double tangentY)
+    /// <param name="x">The place.</param>
+    /// <param name="y">The place.</param>
+    /// <param name="tangentX">The direction.</param>
+    /// <param name="tangentY">The direction.</param>
+    /// <param name="beside">How far from there the mate's own direction is taken, mm of radius: it has two at a corner.</param>
+    public Reading Read(double x, double y, double tangentX, double tangentY, double beside = 0)
     {
         (double awayX, double awayY) = Away(x, y);
         double radius = _isRack ? -awayX : Math.Sqrt((awayX * awayX) + (awayY * awayY));
@@ -93,7 +98,7 @@ internal sealed class MateView
         double radial = (alongX * outX) + (alongY * outY);
         double around = (outX * alongY) - (outY * alongX);
         bool isInside = Beyond(radius) <= 0;
-        Vector slope = isInside ? Mate.SlopeAt(radius) : Mate.TipSlope;
+        Vector slope = isInside ? Mate.SlopeAt(radius + beside) : Mate.TipSlope;
         return new Reading(isInside, radius, _sense * ((around * slope.X) - (radial * slope.Y)), radial * _outward);
     }
 

@@ -13,6 +13,10 @@ internal sealed class RollSide
     // mm: pieces that overlap by less only meet.
     private const double Rounding = 1e-10;
 
+    // rad: a side turns at a corner by more; one of many pieces has corners at each joint that lie as near to its curve as the pieces do.
+    private const double Sharp = 1e-3;
+    private const int ManyPieces = 10;
+
     private readonly SidePiece[] _pieces;
     private readonly double[] _wraps;
     private readonly int _bins;
@@ -44,6 +48,9 @@ internal sealed class RollSide
         FlankIndex = FindFlank();
         TipAngle = AngleAt(Tip);
         TipSlope = SlopeAt(Tip);
+        Corners = curves.Length < ManyPieces
+            ? [.. Enumerable.Range(0, curves.Length - 1).Where(IsCorner).Select(i => isRack ? curves[i].EndPoint.Y : curves[i].EndPoint.Radius).Where(radius => radius > Least && radius < _greatest)]
+            : [];
     }
 
     /// <summary>Number of the curve that is the side's only involute about the gear's centre and stands alone at its radii; -1 where there is none.</summary>
@@ -67,6 +74,9 @@ internal sealed class RollSide
     /// <summary>The angle at the tip end, rad.</summary>
     public double TipAngle { get; }
 
+    /// <summary>Radii at which the side has a corner between its ends, mm.</summary>
+    public double[] Corners { get; }
+
     /// <summary>Direction of growing radius at the tip end, as <see cref="SlopeAt"/>.</summary>
     public Vector TipSlope { get; }
 
@@ -85,6 +95,8 @@ internal sealed class RollSide
         SidePiece piece = _pieces[IndexAt(within)];
         return piece.SlopeAt(Math.Clamp(within, piece.Least, piece.Greatest));
     }
+
+    private bool IsCorner(int joint) => Math.Abs(Curves[joint].TangentAt(Curves[joint].End).Cross(Curves[joint + 1].TangentAt(Curves[joint + 1].Start))) > Sharp;
 
     private int FindFlank()
     {

@@ -21,6 +21,9 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
     // Of a tooth's depth: farther from the second one's tip circle no point below can come inside it.
     private const double Margin = 0.3;
 
+    // mm: beside a corner.
+    private const double Beside = 1e-7;
+
     // Of a chord: a curve between two samples is not longer than so many.
     private const double LongestPerChord = 1.2;
 
@@ -61,7 +64,7 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
             else if (nodes.Curve[i] != flank.Curve || !(isBehind ? IsPastFillet(here) && IsPastFillet(above) : IsOnFlank(here) && IsOnFlank(above)))
             {
                 (here, above) = (Grown(here, i), Grown(above, i + 1));
-                Between(i, here, above);
+                Between(i, (nodes.Parameter[i], here), (nodes.Parameter[i + 1], above));
             }
 
             here = i == start ? Full(here, i) : here;
@@ -85,29 +88,53 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
 
     private Reading Grown(in Reading reading, int node) => double.IsNaN(reading.Growth) ? At(node, -1) : reading;
 
-    // Between two samples on a curve.
-    private void Between(int node, in Reading lower, in Reading higher)
+    // Between two samples on a curve, in parts where it passes the radius of a corner of the mate.
+    private void Between(int node, (double Parameter, Reading Reading) low, (double Parameter, Reading Reading) high)
     {
-        (double low, double high) = (nodes.Parameter[node], nodes.Parameter[node + 1]);
+        foreach (double radius in view.Mate.Corners)
+        {
+            if (Math.Min(low.Reading.Radius, high.Reading.Radius) < radius - Beside && Math.Max(low.Reading.Radius, high.Reading.Radius) > radius + Beside)
+            {
+                Place place = Find(node, (low.Parameter, low.Reading.Radius - radius), (high.Parameter, high.Reading.Radius - radius), Value.Radius, radius);
+                double away = low.Reading.Radius < radius ? -Beside : Beside;
+                (Reading before, Reading after) = (Read(place.Point, place.Tangent, away), Read(place.Point, place.Tangent, -away));
+                if (before.Growth >= 0 && after.Growth <= 0)
+                {
+                    Offer(place);
+                }
+
+                Between(node, low, (place.Parameter, before));
+                Between(node, (place.Parameter, after), high);
+                return;
+            }
+        }
+
+        Smoothly(node, low, high);
+    }
+
+    // Between two places on a curve past a part of the mate without a corner.
+    private void Smoothly(int node, (double Parameter, Reading Reading) low, (double Parameter, Reading Reading) high)
+    {
+        (Reading lower, Reading higher) = (low.Reading, high.Reading);
         if (lower.IsInside && higher.IsInside)
         {
             if (lower.Growth > 0 && higher.Growth < 0)
             {
-                Offer(Find(node, (low, lower.Growth), (high, higher.Growth), Value.Growth));
+                Offer(Find(node, (low.Parameter, lower.Growth), (high.Parameter, higher.Growth), Value.Growth));
             }
         }
         else if (lower.IsInside || higher.IsInside)
         {
-            ToTip(node, (low, lower), (high, higher));
+            ToTip(node, low, high);
         }
         else if (view.Beyond(lower.Radius) + view.Beyond(higher.Radius) < LongestPerChord * nodes.Chord[node] && lower.Outward < 0 && higher.Outward > 0)
         {
             // Between two samples beyond the mate's tip the curve may dip inside.
-            Place middle = Find(node, (low, lower.Outward), (high, higher.Outward), Value.Outward);
+            Place middle = Find(node, (low.Parameter, lower.Outward), (high.Parameter, higher.Outward), Value.Outward);
             if (middle.Reading.IsInside)
             {
-                ToTip(node, (low, lower), (middle.Parameter, middle.Reading));
-                ToTip(node, (middle.Parameter, middle.Reading), (high, higher));
+                Between(node, low, (middle.Parameter, middle.Reading));
+                Between(node, (middle.Parameter, middle.Reading), high);
             }
         }
     }
@@ -151,8 +178,10 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
         return _isTipFree ?? false;
     }
 
+    private Reading Read(Point point, Vector tangent, double beside) => view.Read(point.X, point.Y, tangent.X, tangent.Y, beside);
+
     // Between two parameters of a node's curve: where a value is nothing, by the false position, and the middle where one end has stayed too long.
-    private Place Find(int node, (double Parameter, double Value) low, (double Parameter, double Value) high, Value value)
+    private Place Find(int node, (double Parameter, double Value) low, (double Parameter, double Value) high, Value value, double radius = 0)
     {
         Curve curve = nodes.Curves[nodes.Curve[node]];
         double speed = nodes.Chord[node] / Math.Abs(nodes.Parameter[node + 1] - nodes.Parameter[node]);
@@ -162,10 +191,16 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
             double secant = low.Parameter + ((high.Parameter - low.Parameter) * low.Value / (low.Value - high.Value));
             double parameter = i % 3 == 2 ? (low.Parameter + high.Parameter) / 2 : secant;
             (Point point, Vector tangent) = (curve.PointAt(parameter), curve.TangentAt(parameter));
-            place = new Place(parameter, point, tangent, view.Read(point.X, point.Y, tangent.X, tangent.Y));
-            double found = value switch { Value.Beyond => view.Beyond(place.Reading.Radius), Value.Growth => place.Reading.Growth, _ => place.Reading.Outward };
+            place = new Place(parameter, point, tangent, Read(point, tangent, 0));
+            double found = value switch
+            {
+                Value.Growth => place.Reading.Growth,
+                Value.Beyond => view.Beyond(place.Reading.Radius),
+                Value.Radius => place.Reading.Radius - radius,
+                _ => place.Reading.Outward,
+            };
             double step = Math.Abs((high.Parameter - low.Parameter) * speed);
-            if ((value == Value.Beyond ? Math.Abs(found) : found * found * step / Math.Abs(low.Value - high.Value)) < Exactness || step < Exactness)
+            if ((value is Value.Beyond or Value.Radius ? Math.Abs(found) : found * found * step / Math.Abs(low.Value - high.Value)) < Exactness || step < Exactness)
             {
                 break;
             }
@@ -197,6 +232,7 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
     {
         Growth,
         Beyond,
+        Radius,
         Outward,
     }
 

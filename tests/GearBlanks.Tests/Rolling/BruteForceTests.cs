@@ -1,7 +1,9 @@
+using CsCheck;
 using GearBlanks.Curves;
 using GearBlanks.Curves.Fitting;
 using GearBlanks.Rolling;
 using GearBlanks.Teeth;
+using GearBlanks.Tests.Meshing;
 
 namespace GearBlanks.Tests.Rolling;
 
@@ -33,6 +35,61 @@ public sealed class BruteForceTests
             Assert.Equal(Search(a, b, turn, distance, even, true), solver.At(turn, distance, true, even).Limit - even, 2e-6);
             Assert.Equal(Search(a, b, turn, distance, even, false), solver.At(turn, distance, false, even).Limit - even, 2e-6);
         }
+    }
+
+    // Few teeth and many, undercut ones too, exact and as lines and arcs: no point comes before the contact, and one comes to it.
+    [Fact]
+    public void No_point_stops_random_pairs_before_the_contact_that_is_found()
+    {
+        int tried = 0;
+        Gen.Select(RandomPairs.Any, Gen.Bool, Gen.Double[-1, 7]).Sample(
+            (pair, isExact, turn) =>
+            {
+                tried++;
+                (RollGear a, RollGear b) = isExact
+                    ? (RollGear.Of("a", pair.First), RollGear.Of("b", pair.Second))
+                    : (RollGear.OfPath("a", OutlineFit.Fit(pair.First.Outline(), Fitted)), RollGear.OfPath("b", OutlineFit.Fit(pair.Second.Outline(), Fitted)));
+                var solver = new ContactSolver(new RollPlacing(a, b));
+                double even = solver.Placing.TurnFor(turn);
+                foreach (bool isLeading in (bool[])[true, false])
+                {
+                    Contact found = solver.At(turn, pair.CentreDistance, isLeading, even);
+                    double before = (found.Limit - Densest(solver.Placing, turn, pair.CentreDistance, isLeading, found.Limit)) * (isLeading ? 1 : -1) * pair.SecondWorkingRadius;
+                    Assert.True(before is < 1e-7 and > -2e-3, $"{before} mm for {pair.First.Teeth} and {pair.Second.Teeth} teeth");
+                }
+            },
+            iter: 400, threads: 1);
+        Assert.Equal(400, tried);
+    }
+
+    private const double Fitted = 0.002;
+
+    // Of dense points of all the first one's sides that face the second one: the first turn at which one of them stops the side that it faces.
+    private static double Densest(RollPlacing placing, double turn, double distance, bool isLeading, double near)
+    {
+        double best = isLeading ? double.PositiveInfinity : double.NegativeInfinity;
+        for (int tooth = 0; tooth < placing.First.Teeth; tooth++)
+        {
+            double towards = Math.IEEERemainder(placing.First.Middles[tooth] + turn, 2 * Math.PI);
+            int counted = (int)Math.Round((towards - turn - placing.First.Middles[0]) / placing.First.Pitch);
+            RollSide mate = placing.Second.Sides[(2 * placing.ToothIn(isLeading ? counted : counted - 1)!.Value) + (isLeading ? 1 : 0)];
+            IEnumerable<Curve> curves = Math.Abs(towards) < 1.2 ? placing.First.Sides[(2 * tooth) + (isLeading ? 1 : 0)].Curves : [];
+            foreach (Curve curve in curves)
+            {
+                for (int i = 0; i <= Points; i++)
+                {
+                    Point point = curve.PointAt(curve.Start + ((curve.End - curve.Start) * i / Points));
+                    Vector away = Point.Polar(point.Radius, point.Angle + turn) - new Point(distance, 0);
+                    if (away.Length <= mate.Tip)
+                    {
+                        double limit = near + Math.IEEERemainder(away.Angle - mate.AngleAt(away.Length) - near, 2 * Math.PI);
+                        best = isLeading ? Math.Min(best, limit) : Math.Max(best, limit);
+                    }
+                }
+            }
+        }
+
+        return best;
     }
 
     private static Outline Outline(int teeth) => Toothing.Of(new GearData(teeth, 1, TestRacks.A, teeth < 17 ? 0.3 : 0, 0.05)).Outline();
