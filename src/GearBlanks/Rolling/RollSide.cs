@@ -13,10 +13,6 @@ internal sealed class RollSide
     // mm: pieces that overlap by less only meet.
     private const double Rounding = 1e-10;
 
-    // rad: a side turns at a corner by more; one of many pieces has corners at each joint that lie as near to its curve as the pieces do.
-    private const double Sharp = 1e-3;
-    private const int ManyPieces = 10;
-
     private readonly SidePiece[] _pieces;
     private readonly double[] _wraps;
     private readonly int _bins;
@@ -25,6 +21,7 @@ internal sealed class RollSide
     private readonly double _perBin;
     private readonly double _greatest;
     private readonly int _outside;
+    private readonly double[] _joints;
 
     /// <summary>Makes a side.</summary>
     /// <param name="curves">Its monotone curves from the root to the tip, each travelled that way.</param>
@@ -48,9 +45,7 @@ internal sealed class RollSide
         FlankIndex = FindFlank();
         TipAngle = AngleAt(Tip);
         TipSlope = SlopeAt(Tip);
-        Corners = curves.Length < ManyPieces
-            ? [.. Enumerable.Range(0, curves.Length - 1).Where(IsCorner).Select(i => isRack ? curves[i].EndPoint.Y : curves[i].EndPoint.Radius).Where(radius => radius > Least && radius < _greatest)]
-            : [];
+        _joints = [.. curves.SkipLast(1).Select(curve => isRack ? curve.EndPoint.Y : curve.EndPoint.Radius).Where(radius => radius > Least && radius < _greatest).Order()];
     }
 
     /// <summary>Number of the curve that is the side's only involute about the gear's centre and stands alone at its radii; -1 where there is none.</summary>
@@ -74,9 +69,6 @@ internal sealed class RollSide
     /// <summary>The angle at the tip end, rad.</summary>
     public double TipAngle { get; }
 
-    /// <summary>Radii at which the side has a corner between its ends, mm.</summary>
-    public double[] Corners { get; }
-
     /// <summary>Direction of growing radius at the tip end, as <see cref="SlopeAt"/>.</summary>
     public Vector TipSlope { get; }
 
@@ -96,7 +88,14 @@ internal sealed class RollSide
         return piece.SlopeAt(Math.Clamp(within, piece.Least, piece.Greatest));
     }
 
-    private bool IsCorner(int joint) => Math.Abs(Curves[joint].TangentAt(Curves[joint].End).Cross(Curves[joint + 1].TangentAt(Curves[joint + 1].Start))) > Sharp;
+    /// <summary>The radii between two at which its curves join, in order, mm.</summary>
+    public ReadOnlySpan<double> JointsBetween(double least, double greatest)
+    {
+        (int from, int end) = (IndexOf(least), IndexOf(greatest));
+        return _joints.AsSpan(from, Math.Max(0, end - from));
+
+        int IndexOf(double radius) => Array.BinarySearch(_joints, radius) is var found && found < 0 ? ~found : found;
+    }
 
     private int FindFlank()
     {

@@ -88,28 +88,53 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
 
     private Reading Grown(in Reading reading, int node) => double.IsNaN(reading.Growth) ? At(node, -1) : reading;
 
-    // Between two samples on a curve, in parts where it passes the radius of a corner of the mate.
+    // Between two places on a curve, in parts where it passes the radius of a joint of the mate's curves and more than one contact may lie between.
     private void Between(int node, (double Parameter, Reading Reading) low, (double Parameter, Reading Reading) high)
     {
-        foreach (double radius in view.Mate.Corners)
+        ReadOnlySpan<double> joints = view.Mate.JointsBetween(
+            Math.Min(low.Reading.Radius, high.Reading.Radius) + Beside, Math.Max(low.Reading.Radius, high.Reading.Radius) - Beside);
+        if (joints.IsEmpty || !MayTurnTwice(node, low, high, joints))
         {
-            if (Math.Min(low.Reading.Radius, high.Reading.Radius) < radius - Beside && Math.Max(low.Reading.Radius, high.Reading.Radius) > radius + Beside)
-            {
-                Place place = Find(node, (low.Parameter, low.Reading.Radius - radius), (high.Parameter, high.Reading.Radius - radius), Value.Radius, radius);
-                double away = low.Reading.Radius < radius ? -Beside : Beside;
-                (Reading before, Reading after) = (Read(place.Point, place.Tangent, away), Read(place.Point, place.Tangent, -away));
-                if (before.Growth >= 0 && after.Growth <= 0)
-                {
-                    Offer(place);
-                }
-
-                Between(node, low, (place.Parameter, before));
-                Between(node, (place.Parameter, after), high);
-                return;
-            }
+            Smoothly(node, low, high);
+            return;
         }
 
-        Smoothly(node, low, high);
+        double joint = joints[joints.Length / 2];
+        Place place = Find(node, (low.Parameter, low.Reading.Radius - joint), (high.Parameter, high.Reading.Radius - joint), Value.Radius, joint);
+        double away = low.Reading.Radius < high.Reading.Radius ? -Beside : Beside;
+        (Reading before, Reading after) = (Read(place.Point, place.Tangent, away), Read(place.Point, place.Tangent, -away));
+        if (before.Growth >= 0 && after.Growth <= 0)
+        {
+            Offer(place);
+        }
+
+        Between(node, low, (place.Parameter, before));
+        Between(node, (place.Parameter, after), high);
+    }
+
+    // Along the chord past the joints: whether the growth ends more often than its values at both ends tell.
+    private bool MayTurnTwice(int node, (double Parameter, Reading Reading) low, (double Parameter, Reading Reading) high, ReadOnlySpan<double> joints)
+    {
+        double way = high.Reading.Radius - low.Reading.Radius;
+        (int turns, double last) = (0, low.Reading.Growth);
+        for (int i = 0; i < joints.Length; i++)
+        {
+            double share = (joints[way > 0 ? i : joints.Length - 1 - i] - low.Reading.Radius) / way;
+            double parameter = low.Parameter + (share * (high.Parameter - low.Parameter));
+            (double before, double after) = (OnChord(node, parameter, way > 0 ? -Beside : Beside), OnChord(node, parameter, way > 0 ? Beside : -Beside));
+            turns += (last > 0 && before < 0 ? 1 : 0) + (before >= 0 && after <= 0 ? 1 : 0);
+            last = after;
+        }
+
+        turns += last > 0 && high.Reading.Growth < 0 ? 1 : 0;
+        return turns > (low.Reading.Growth > 0 && high.Reading.Growth < 0 ? 1 : 0);
+    }
+
+    private double OnChord(int node, double parameter, double beside)
+    {
+        double share = (parameter - nodes.Parameter[node]) / (nodes.Parameter[node + 1] - nodes.Parameter[node]);
+        double At(double[] values) => values[node] + (share * (values[node + 1] - values[node]));
+        return view.Read(At(nodes.X), At(nodes.Y), At(nodes.TangentX), At(nodes.TangentY), beside).Growth;
     }
 
     // Between two places on a curve past a part of the mate without a corner.
