@@ -10,6 +10,9 @@ internal sealed class RollSide
     // Radii are looked up in at least so many bins, in more where there are more pieces.
     private const int LeastBins = 48;
 
+    // rad: at a corner a side turns by more.
+    private const double Sharp = 1e-3;
+
     // mm: pieces that overlap by less only meet.
     private const double Rounding = 1e-10;
 
@@ -45,7 +48,8 @@ internal sealed class RollSide
         FlankIndex = FindFlank();
         TipAngle = AngleAt(Tip);
         TipSlope = SlopeAt(Tip);
-        _joints = [.. curves.SkipLast(1).Select(curve => isRack ? curve.EndPoint.Y : curve.EndPoint.Radius).Where(radius => radius > Least && radius < _greatest).Order()];
+        _joints = [.. Enumerable.Range(0, curves.Length - 1).Where(i => IsCorner(i) || (IsPiece(curves[i]) && IsPiece(curves[i + 1]))).Select(i => isRack ? curves[i].EndPoint.Y : curves[i].EndPoint.Radius)
+            .Where(radius => radius > Least && radius < _greatest).Order()];
     }
 
     /// <summary>Number of the curve that is the side's only involute about the gear's centre and stands alone at its radii; -1 where there is none.</summary>
@@ -88,14 +92,24 @@ internal sealed class RollSide
         return piece.SlopeAt(Math.Clamp(within, piece.Least, piece.Greatest));
     }
 
-    /// <summary>The radii between two at which its curves join, in order, mm.</summary>
+    /// <summary>The radii between two at which its curves join, in order, mm; of exact curves only where they join at a corner.</summary>
     public ReadOnlySpan<double> JointsBetween(double least, double greatest)
     {
+        if (_joints.Length == 0 || greatest <= _joints[0] || least > _joints[^1])
+        {
+            return [];
+        }
+
         (int from, int end) = (IndexOf(least), IndexOf(greatest));
         return _joints.AsSpan(from, Math.Max(0, end - from));
 
         int IndexOf(double radius) => Array.BinarySearch(_joints, radius) is var found && found < 0 ? ~found : found;
     }
+
+    // Of a drawing: past a row of them one curve may have several contacts.
+    private static bool IsPiece(Curve curve) => curve is Line or Arc;
+
+    private bool IsCorner(int joint) => Math.Abs(Curves[joint].TangentAt(Curves[joint].End).Cross(Curves[joint + 1].TangentAt(Curves[joint + 1].Start))) > Sharp;
 
     private int FindFlank()
     {

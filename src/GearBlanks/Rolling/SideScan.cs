@@ -28,6 +28,7 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
     private const double LongestPerChord = 1.2;
 
     private readonly double _margin = Margin * Math.Abs(placing.First.TipRadius - placing.First.RootRadius);
+    public static long[] N = new long[10];
     private (int First, int Second) _sides;
     private bool? _isTipFree;
 
@@ -37,6 +38,7 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
     /// <param name="isBehind">True where no point of that flank can stop the mate's first: it is passed over.</param>
     public void Over((int First, int Second) sides, (int Curve, int Start) flank, bool isBehind)
     {
+ N[0]++;
         (_sides, view.Mate, _isTipFree) = (sides, placing.Second.Sides[sides.Second], null);
         int start = nodes.Starts[sides.First];
         int last = nodes.Starts[sides.First + 1] - 1;
@@ -64,7 +66,14 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
             else if (nodes.Curve[i] != flank.Curve || !(isBehind ? IsPastFillet(here) && IsPastFillet(above) : IsOnFlank(here) && IsOnFlank(above)))
             {
                 (here, above) = (Grown(here, i), Grown(above, i + 1));
-                Between(i, (nodes.Parameter[i], here), (nodes.Parameter[i + 1], above));
+                if (here.IsInside || above.IsInside)
+                {
+                    Between(i, (nodes.Parameter[i], here), (nodes.Parameter[i + 1], above));
+                }
+                else if (view.Beyond(here.Radius) + view.Beyond(above.Radius) < LongestPerChord * nodes.Chord[i] && here.Outward < 0 && above.Outward > 0)
+                {
+                    Dip(i, here, above);
+                }
             }
 
             here = i == start ? Full(here, i) : here;
@@ -89,8 +98,9 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
     private Reading Grown(in Reading reading, int node) => double.IsNaN(reading.Growth) ? At(node, -1) : reading;
 
     // Between two places on a curve, in parts where it passes the radius of a joint of the mate's curves and more than one contact may lie between.
-    private void Between(int node, (double Parameter, Reading Reading) low, (double Parameter, Reading Reading) high)
+    private void Between(int node, in (double Parameter, Reading Reading) low, in (double Parameter, Reading Reading) high)
     {
+ N[1]++;
         ReadOnlySpan<double> joints = view.Mate.JointsBetween(
             Math.Min(low.Reading.Radius, high.Reading.Radius) + Beside, Math.Max(low.Reading.Radius, high.Reading.Radius) - Beside);
         if (joints.IsEmpty || !MayTurnTwice(node, low, high, joints))
@@ -113,8 +123,9 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
     }
 
     // Along the chord past the joints: whether the growth ends more often than its values at both ends tell.
-    private bool MayTurnTwice(int node, (double Parameter, Reading Reading) low, (double Parameter, Reading Reading) high, ReadOnlySpan<double> joints)
+    private bool MayTurnTwice(int node, in (double Parameter, Reading Reading) low, in (double Parameter, Reading Reading) high, ReadOnlySpan<double> joints)
     {
+ N[5]++;
         double way = high.Reading.Radius - low.Reading.Radius;
         (int turns, double last) = (0, low.Reading.Growth);
         for (int i = 0; i < joints.Length; i++)
@@ -138,7 +149,7 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
     }
 
     // Between two places on a curve past a part of the mate without a corner.
-    private void Smoothly(int node, (double Parameter, Reading Reading) low, (double Parameter, Reading Reading) high)
+    private void Smoothly(int node, in (double Parameter, Reading Reading) low, in (double Parameter, Reading Reading) high)
     {
         (Reading lower, Reading higher) = (low.Reading, high.Reading);
         if (lower.IsInside && higher.IsInside)
@@ -148,25 +159,29 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
                 Offer(Find(node, (low.Parameter, lower.Growth), (high.Parameter, higher.Growth), Value.Growth));
             }
         }
-        else if (lower.IsInside || higher.IsInside)
+        else
         {
             ToTip(node, low, high);
         }
-        else if (view.Beyond(lower.Radius) + view.Beyond(higher.Radius) < LongestPerChord * nodes.Chord[node] && lower.Outward < 0 && higher.Outward > 0)
+    }
+
+    // Between two samples beyond the mate's tip the curve may dip inside.
+    private void Dip(int node, in Reading lower, in Reading higher)
+    {
+ N[6]++;
+        (double low, double high) = (nodes.Parameter[node], nodes.Parameter[node + 1]);
+        Place middle = Find(node, (low, lower.Outward), (high, higher.Outward), Value.Outward);
+        if (middle.Reading.IsInside)
         {
-            // Between two samples beyond the mate's tip the curve may dip inside.
-            Place middle = Find(node, (low.Parameter, lower.Outward), (high.Parameter, higher.Outward), Value.Outward);
-            if (middle.Reading.IsInside)
-            {
-                Between(node, low, (middle.Parameter, middle.Reading));
-                Between(node, (middle.Parameter, middle.Reading), high);
-            }
+            Between(node, (low, lower), (middle.Parameter, middle.Reading));
+            Between(node, (middle.Parameter, middle.Reading), (high, higher));
         }
     }
 
     // From inside the mate's tip circle to outside: the curve stops the mate's tip where it crosses the circle, or its side before.
-    private void ToTip(int node, (double Parameter, Reading Reading) low, (double Parameter, Reading Reading) high)
+    private void ToTip(int node, in (double Parameter, Reading Reading) low, in (double Parameter, Reading Reading) high)
     {
+ N[2]++;
         double sign = low.Reading.IsInside ? 1 : -1;
         (Reading inside, Reading outside) = sign > 0 ? (low.Reading, high.Reading) : (high.Reading, low.Reading);
         (bool grows, bool grew) = (inside.Growth * sign > 0, outside.Growth * sign > 0);
@@ -192,6 +207,7 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
     // True where the corner of the mate's tip is still beside the first one's side where it is stopped elsewhere: that side does not stop it before.
     private bool IsTipFree()
     {
+ N[4]++;
         if (_isTipFree is null && best.Slowest is var turn && double.IsFinite(turn))
         {
             RollSide side = placing.First.Sides[_sides.First];
@@ -208,6 +224,7 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
     // Between two parameters of a node's curve: where a value is nothing, by the false position, and the middle where one end has stayed too long.
     private Place Find(int node, (double Parameter, double Value) low, (double Parameter, double Value) high, Value value, double radius = 0)
     {
+ N[3]++;
         Curve curve = nodes.Curves[nodes.Curve[node]];
         double speed = nodes.Chord[node] / Math.Abs(nodes.Parameter[node + 1] - nodes.Parameter[node]);
         Place place = default;

@@ -13,8 +13,8 @@ internal sealed class TrochoidPiece : SidePiece
     // A guard against a hang only: halving alone gets there in this many steps.
     private const int MostSteps = 60;
 
-    // Of c: its last places.
-    private const double Exactness = 1e-15;
+    // Of c: the step after which its last places are right, as each one squares the error.
+    private const double LastStep = 1e-8;
 
     private readonly double[] _cosines = new double[Entries + 1];
     private readonly double _perEntry;
@@ -89,7 +89,7 @@ internal sealed class TrochoidPiece : SidePiece
             (low, high) = excess < 0 ? (cosine, high) : (low, cosine);
             double next = cosine - (excess / slope);
             next = (next - low) * (next - high) <= 0 ? next : (low + high) / 2;
-            if (Math.Abs(next - cosine) <= Exactness)
+            if (Math.Abs(next - cosine) <= LastStep)
             {
                 return next;
             }

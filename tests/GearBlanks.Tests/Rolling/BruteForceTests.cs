@@ -41,11 +41,9 @@ public sealed class BruteForceTests
     [Fact]
     public void No_point_stops_random_pairs_before_the_contact_that_is_found()
     {
-        int tried = 0;
         Gen.Select(RandomPairs.Any, Gen.Bool, Gen.Double[-1, 7]).Sample(
             (pair, isExact, turn) =>
             {
-                tried++;
                 (RollGear a, RollGear b) = isExact
                     ? (RollGear.Of("a", pair.First), RollGear.Of("b", pair.Second))
                     : (RollGear.OfPath("a", OutlineFit.Fit(pair.First.Outline(), Fitted)), RollGear.OfPath("b", OutlineFit.Fit(pair.Second.Outline(), Fitted)));
@@ -59,7 +57,6 @@ public sealed class BruteForceTests
                 }
             },
             iter: 400, threads: 1);
-        Assert.Equal(400, tried);
     }
 
     private const double Fitted = 0.002;
