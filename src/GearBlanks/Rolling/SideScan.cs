@@ -28,7 +28,6 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
     private const double LongestPerChord = 1.2;
 
     private readonly double _margin = Margin * Math.Abs(placing.First.TipRadius - placing.First.RootRadius);
-    public static long[] N = new long[10];
     private (int First, int Second) _sides;
     private bool? _isTipFree;
 
@@ -38,7 +37,6 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
     /// <param name="isBehind">True where no point of that flank can stop the mate's first: it is passed over.</param>
     public void Over((int First, int Second) sides, (int Curve, int Start) flank, bool isBehind)
     {
- N[0]++;
         (_sides, view.Mate, _isTipFree) = (sides, placing.Second.Sides[sides.Second], null);
         int start = nodes.Starts[sides.First];
         int last = nodes.Starts[sides.First + 1] - 1;
@@ -100,7 +98,6 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
     // Between two places on a curve, in parts where it passes the radius of a joint of the mate's curves and more than one contact may lie between.
     private void Between(int node, in (double Parameter, Reading Reading) low, in (double Parameter, Reading Reading) high)
     {
- N[1]++;
         ReadOnlySpan<double> joints = view.Mate.JointsBetween(
             Math.Min(low.Reading.Radius, high.Reading.Radius) + Beside, Math.Max(low.Reading.Radius, high.Reading.Radius) - Beside);
         if (joints.IsEmpty || !MayTurnTwice(node, low, high, joints))
@@ -125,7 +122,6 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
     // Along the chord past the joints: whether the growth ends more often than its values at both ends tell.
     private bool MayTurnTwice(int node, in (double Parameter, Reading Reading) low, in (double Parameter, Reading Reading) high, ReadOnlySpan<double> joints)
     {
- N[5]++;
         double way = high.Reading.Radius - low.Reading.Radius;
         (int turns, double last) = (0, low.Reading.Growth);
         for (int i = 0; i < joints.Length; i++)
@@ -168,7 +164,6 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
     // Between two samples beyond the mate's tip the curve may dip inside.
     private void Dip(int node, in Reading lower, in Reading higher)
     {
- N[6]++;
         (double low, double high) = (nodes.Parameter[node], nodes.Parameter[node + 1]);
         Place middle = Find(node, (low, lower.Outward), (high, higher.Outward), Value.Outward);
         if (middle.Reading.IsInside)
@@ -181,7 +176,6 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
     // From inside the mate's tip circle to outside: the curve stops the mate's tip where it crosses the circle, or its side before.
     private void ToTip(int node, in (double Parameter, Reading Reading) low, in (double Parameter, Reading Reading) high)
     {
- N[2]++;
         double sign = low.Reading.IsInside ? 1 : -1;
         (Reading inside, Reading outside) = sign > 0 ? (low.Reading, high.Reading) : (high.Reading, low.Reading);
         (bool grows, bool grew) = (inside.Growth * sign > 0, outside.Growth * sign > 0);
@@ -207,7 +201,6 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
     // True where the corner of the mate's tip is still beside the first one's side where it is stopped elsewhere: that side does not stop it before.
     private bool IsTipFree()
     {
- N[4]++;
         if (_isTipFree is null && best.Slowest is var turn && double.IsFinite(turn))
         {
             RollSide side = placing.First.Sides[_sides.First];
@@ -224,7 +217,6 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
     // Between two parameters of a node's curve: where a value is nothing, by the false position, and the middle where one end has stayed too long.
     private Place Find(int node, (double Parameter, double Value) low, (double Parameter, double Value) high, Value value, double radius = 0)
     {
- N[3]++;
         Curve curve = nodes.Curves[nodes.Curve[node]];
         double speed = nodes.Chord[node] / Math.Abs(nodes.Parameter[node + 1] - nodes.Parameter[node]);
         Place place = default;
