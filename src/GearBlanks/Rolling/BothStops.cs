@@ -8,7 +8,7 @@ namespace GearBlanks.Rolling;
 /// <param name="Turn">Turn of the first one, rad.</param>
 internal readonly record struct BothStops(Contact Lead, Contact Trail, double Turn)
 {
-    // mm: what lies deeper is in the way; less is the rounding of a touch.
+    // mm: what lies deeper is in the way, and deeper than another; less is the rounding of a touch, and of equal teeth the first one is told.
     private const double Touching = 1e-6;
 
     /// <summary>The play that flanks leave, rad (of a rack mm): negative where a tooth is wider than its gap. Where fillets alone touch, theirs.</summary>
@@ -23,7 +23,7 @@ internal readonly record struct BothStops(Contact Lead, Contact Trail, double Tu
     public RollInterference? Deepest(ContactSolver solver, double distance, double known)
     {
         RollInterference? deepest = null;
-        double depth = Math.Max(Touching, known);
+        double depth = known + Touching;
         if (HasFlanks && -Play * Lead.Lever > depth)
         {
             depth = -Play * Lead.Lever;

@@ -38,6 +38,9 @@ public sealed class MillTooLargeTests
         double pitch = 2 * Math.PI / first;
         double place = Math.IEEERemainder(found.Turn - (pitch / 2), pitch);
         Assert.Equal(Math.Abs(turn), Math.Abs(place), 0.01);
+
+        // All teeth are alike: the first that comes is told.
+        Assert.InRange(found.Turn, 0, 1.01 * pitch);
     }
 
     [Theory]
