@@ -1,6 +1,7 @@
 using CsCheck;
 using GearBlanks.Curves;
 using GearBlanks.Curves.Fitting;
+using GearBlanks.Meshing;
 using GearBlanks.Rolling;
 using GearBlanks.Teeth;
 using GearBlanks.Tests.Meshing;
@@ -39,25 +40,37 @@ public sealed class BruteForceTests
 
     // Few teeth and many, undercut ones too, exact and as lines and arcs: no point comes before the contact, and one comes to it.
     [Fact]
-    public void No_point_stops_random_pairs_before_the_contact_that_is_found()
-    {
-        Gen.Select(RandomPairs.Any, Gen.Bool, Gen.Double[-1, 7]).Sample(
-            (pair, isExact, turn) =>
+    public void No_point_stops_random_pairs_before_the_contact_that_is_found() => Hold(RandomPairs.Any, 200, null);
+
+    [Fact]
+    public void Nor_pairs_whose_tips_dig_into_fillets() => Hold(RandomPairs.LongTippedOftenDigging, 60, null);
+
+    // An undercut's edge against a fillet; two contacts between two samples of rows of arcs.
+    [Theory]
+    [InlineData("0bV7CadOk0g1")]
+    [InlineData("4dQ32CRmt6x1")]
+    [InlineData("201wQ8Y34_61")]
+    public void Nor_pairs_that_were_once_stopped_too_late(string seed) => Hold(RandomPairs.Any, 1, seed);
+
+    private static void Hold(Gen<ExternalPair> pairs, int count, string? seed) => Gen.Select(pairs, Gen.Bool, Gen.Double[-1, 7]).Sample(
+        (pair, isExact, turn) =>
+        {
+            (RollGear a, RollGear b) = isExact
+                ? (RollGear.Of("a", pair.First), RollGear.Of("b", pair.Second))
+                : (RollGear.OfPath("a", OutlineFit.Fit(pair.First.Outline(), Fitted)), RollGear.OfPath("b", OutlineFit.Fit(pair.Second.Outline(), Fitted)));
+            foreach ((RollGear first, RollGear second, double radius) in ((RollGear, RollGear, double)[])[(a, b, pair.SecondWorkingRadius), (b, a, pair.FirstWorkingRadius)])
             {
-                (RollGear a, RollGear b) = isExact
-                    ? (RollGear.Of("a", pair.First), RollGear.Of("b", pair.Second))
-                    : (RollGear.OfPath("a", OutlineFit.Fit(pair.First.Outline(), Fitted)), RollGear.OfPath("b", OutlineFit.Fit(pair.Second.Outline(), Fitted)));
-                var solver = new ContactSolver(new RollPlacing(a, b));
+                var solver = new ContactSolver(new RollPlacing(first, second));
                 double even = solver.Placing.TurnFor(turn);
                 foreach (bool isLeading in (bool[])[true, false])
                 {
                     Contact found = solver.At(turn, pair.CentreDistance, isLeading, even);
-                    double before = (found.Limit - Densest(solver.Placing, turn, pair.CentreDistance, isLeading, found.Limit)) * (isLeading ? 1 : -1) * pair.SecondWorkingRadius;
-                    Assert.True(before is < 1e-7 and > -2e-3, $"{before} mm for {pair.First.Teeth} and {pair.Second.Teeth} teeth");
+                    double before = (found.Limit - Densest(solver.Placing, turn, pair.CentreDistance, isLeading, found.Limit)) * (isLeading ? 1 : -1) * radius;
+                    Assert.True(before is < 1e-7 and > -2e-3, $"{before} mm for {first.Teeth} and {second.Teeth} teeth");
                 }
-            },
-            iter: 400, threads: 1);
-    }
+            }
+        },
+        seed: seed, iter: count, threads: 1);
 
     private const double Fitted = 0.002;
 
