@@ -82,6 +82,13 @@ internal sealed class MateView
         return Math.Abs(_isRack ? alongX : (alongX * awayX) + (alongY * awayY));
     }
 
+    /// <summary>Looks at a point of the first one of which only the radius is asked.</summary>
+    public Reading ReadRadius(double x, double y)
+    {
+        double radius = RadiusOf(x, y);
+        return new Reading(Beyond(radius) <= 0, radius, double.NaN, double.NaN);
+    }
+
     /// <summary>Looks at a point of the first one and the direction of its side there, towards the tip. Beyond its tip the mate is taken to go on as it ends.</summary>
     /// <param name="x">The place.</param>
     /// <param name="y">The place.</param>
@@ -110,10 +117,4 @@ internal sealed class MateView
 /// <param name="Radius">Its radius there, mm.</param>
 /// <param name="Growth">Whether the turn that the mate is allowed grows beyond it; not a number where that was not asked.</param>
 /// <param name="Outward">How fast the side goes out of the mate's tip circle there.</param>
-internal readonly record struct Reading(bool IsInside, double Radius, double Growth, double Outward)
-{
-    /// <summary>A point of which only the radius is asked.</summary>
-    public static Reading OfRadius(MateView view, double x, double y) => view.RadiusOf(x, y) is var radius
-        ? new(view.Beyond(radius) <= 0, radius, double.NaN, double.NaN)
-        : default;
-}
+internal readonly record struct Reading(bool IsInside, double Radius, double Growth, double Outward);

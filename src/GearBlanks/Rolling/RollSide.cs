@@ -84,6 +84,13 @@ internal sealed class RollSide
         return AngleOf(index, within);
     }
 
+    /// <summary>True for a point of the gear that lies in the gap beside this side, not in its tooth.</summary>
+    public bool IsBeside(Point point)
+    {
+        double beside = point.Angle - AngleAt(point.Radius);
+        return (beside - (2 * Math.PI * Math.Round(beside / (2 * Math.PI)))) * _outside >= 0;
+    }
+
     /// <summary>Direction of growing radius there: its radial and its counter-clockwise part.</summary>
     public Vector SlopeAt(double radius)
     {

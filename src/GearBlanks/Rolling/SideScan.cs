@@ -90,7 +90,7 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
 
     // Within a flank whose contact is known in closed form only the radius is needed.
     private Reading At(int node, int flank) => nodes.Curve[node] == flank
-        ? Reading.OfRadius(view, nodes.X[node], nodes.Y[node])
+        ? view.ReadRadius(nodes.X[node], nodes.Y[node])
         : view.Read(nodes.X[node], nodes.Y[node], nodes.TangentX[node], nodes.TangentY[node]);
 
     private Reading Grown(in Reading reading, int node) => double.IsNaN(reading.Growth) ? At(node, -1) : reading;
@@ -179,7 +179,7 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
         double sign = low.Reading.IsInside ? 1 : -1;
         (Reading inside, Reading outside) = sign > 0 ? (low.Reading, high.Reading) : (high.Reading, low.Reading);
         (bool grows, bool grew) = (inside.Growth * sign > 0, outside.Growth * sign > 0);
-        if (!(grows && !grew) && (!(grows || grew) || IsTipFree()))
+        if (grows ? grew && IsTipFree() : !grew || IsTipFree())
         {
             return;
         }
@@ -203,10 +203,7 @@ internal sealed class SideScan(RollPlacing placing, SideNodes nodes, MateView vi
     {
         if (_isTipFree is null && best.Slowest is var turn && double.IsFinite(turn))
         {
-            RollSide side = placing.First.Sides[_sides.First];
-            Point corner = view.TipAt(turn);
-            double beside = corner.Angle - side.AngleAt(corner.Radius);
-            _isTipFree = (beside - (2 * Math.PI * Math.Round(beside / (2 * Math.PI)))) * (_sides.First % 2 == 1 ? 1 : -1) >= 0;
+            _isTipFree = placing.First.Sides[_sides.First].IsBeside(view.TipAt(turn));
         }
 
         return _isTipFree ?? false;

@@ -8,17 +8,20 @@ internal static class WallAdvice
     /// <summary>What makes a wall of one that is not there.</summary>
     public static string Remedy(Wall wall, Cutouts cutouts)
     {
-        if (wall.IsArm || wall is { First.Kind: HoleKind.Window, Second: null })
+        // Arms and rims are missing only where they are narrower than rounding.
+        return (wall.First.Kind, wall.Second?.Kind) switch
         {
-            // Narrower than rounding.
-            return wall.IsArm ? "make the arms wider" : "make the rim wider";
-        }
+            (HoleKind.Window, HoleKind.Window) => "make the arms wider",
+            (HoleKind.Window, null) => "make the rim wider",
+            (HoleKind.Bore, HoleKind.Window) => $"use a hub of more than {Words.Mm(2 * cutouts.Bore!.OuterRadius)} diameter, or a smaller bore",
+            (_, HoleKind.Window) => Beside(wall, cutouts),
+            _ => Apart(wall),
+        };
+    }
 
-        if (wall.Has(HoleKind.Window))
-        {
-            return wall.Has(HoleKind.Bore) ? $"use a hub of more than {Words.Mm(2 * cutouts.Bore!.OuterRadius)} diameter, or a smaller bore" : Beside(wall, cutouts);
-        }
-
+    // What parts round holes, or one from an edge.
+    private static string Apart(Wall wall)
+    {
         double lacking = Math.Ceiling(-wall.Width * 1000) / 1000;
         return IsShapedBoreAtEdge(wall) ? $"make the bore smaller by more than {Words.Mm(2 * lacking)} across"
             : IsShapedBore(wall) ? $"move the hole outward by more than {Words.Mm(lacking)}"
